@@ -1,0 +1,36 @@
+package org.shutoffbench.harness.run;
+
+import org.shutoffbench.controller.Verdict;
+
+/**
+ * One row of the outcomes: one strategy on one joint.
+ *
+ * @param family index of the family in the scenario
+ * @param joint joint number within the family, from 0
+ * @param strategy index of the strategy in the scenario
+ * @param clampForceN truth at judgement, N
+ * @param clampingTorqueNm kappa_on F at judgement, N m; running and prevailing torque not counted
+ * @param prevailingTorqueNm running and prevailing torque at the final nut angle, N m
+ * @param nutAngleDeg final nut angle past snug, deg
+ * @param blows all blows, spin-up and run-on included
+ * @param timeS time to the stop command, s
+ * @param runOnAngleDeg nut angle from the stop command to judgement, deg
+ */
+public record TighteningRecord(
+        int family,
+        int joint,
+        int lot,
+        int piece,
+        int repeat,
+        int tool,
+        int strategy,
+        EndReason endReason,
+        Verdict verdict,
+        Outcome outcome,
+        double clampForceN,
+        double clampingTorqueNm,
+        double prevailingTorqueNm,
+        double nutAngleDeg,
+        int blows,
+        double timeS,
+        double runOnAngleDeg) {}
