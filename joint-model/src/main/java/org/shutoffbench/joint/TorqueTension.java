@@ -16,7 +16,8 @@ public record TorqueTension(double helixLeverM, double threadLeverM, double bear
         if (!(helixLeverM > 0 && helixLeverM < Double.POSITIVE_INFINITY)
                 || !(threadLeverM >= 0 && threadLeverM < Double.POSITIVE_INFINITY)
                 || !(bearingLeverM >= 0 && bearingLeverM < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("levers must be finite, the helix lever positive, the others not negative");
+            throw new IllegalArgumentException(
+                    "levers must be finite, the helix lever positive, the others not negative");
         }
     }
 
