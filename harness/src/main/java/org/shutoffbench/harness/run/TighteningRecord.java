@@ -3,7 +3,8 @@ package org.shutoffbench.harness.run;
 import org.shutoffbench.controller.Verdict;
 
 /**
- * One row of the outcomes: one strategy on one joint.
+ * One row of the outcomes: one strategy on one joint. Values are rounded to the decimals of the outcomes file, so that what
+ * is counted here and what a reader counts in the file are the same.
  *
  * @param family index of the family in the scenario
  * @param joint joint number within the family, from 0
@@ -33,4 +34,23 @@ public record TighteningRecord(
         double nutAngleDeg,
         int blows,
         double timeS,
-        double runOnAngleDeg) {}
+        double runOnAngleDeg) {
+
+    /** Decimals of clamp force in N. */
+    public static final int FORCE_DIGITS = 2;
+
+    /** Decimals of torque in N m and of angle in deg. */
+    public static final int TORQUE_AND_ANGLE_DIGITS = 4;
+
+    /** Decimals of time in s. */
+    public static final int TIME_DIGITS = 6;
+
+    public TighteningRecord {
+        clampForceN = Decimals.round(clampForceN, FORCE_DIGITS);
+        clampingTorqueNm = Decimals.round(clampingTorqueNm, TORQUE_AND_ANGLE_DIGITS);
+        prevailingTorqueNm = Decimals.round(prevailingTorqueNm, TORQUE_AND_ANGLE_DIGITS);
+        nutAngleDeg = Decimals.round(nutAngleDeg, TORQUE_AND_ANGLE_DIGITS);
+        timeS = Decimals.round(timeS, TIME_DIGITS);
+        runOnAngleDeg = Decimals.round(runOnAngleDeg, TORQUE_AND_ANGLE_DIGITS);
+    }
+}
