@@ -1,6 +1,8 @@
 package org.shutoffbench.controller;
 
+import java.util.EnumSet;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the tool provides to a strategy: fixed when the strategy is made.
@@ -15,6 +17,21 @@ public record Provision(int sampleRateHz, Set<Channel> channels) {
             throw new IllegalArgumentException("sample rate must be positive");
         }
         channels = Set.copyOf(channels);
+    }
+
+    /**
+     * Checks that the tool has every channel that a strategy requires.
+     *
+     * @throws IllegalArgumentException naming the strategy and the missing channels
+     */
+    public void demand(StrategyDescriptor descriptor) {
+        Set<Channel> missing = EnumSet.noneOf(Channel.class);
+        missing.addAll(descriptor.requiredChannels());
+        missing.removeAll(channels);
+        if (!missing.isEmpty()) {
+            throw new IllegalArgumentException("\"" + descriptor.name() + "\" needs channels that the tool lacks: "
+                    + missing.stream().map(Channel::title).collect(Collectors.joining(", ")));
+        }
     }
 
     public float periodS() {
