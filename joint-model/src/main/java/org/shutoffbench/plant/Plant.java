@@ -41,6 +41,13 @@ public interface Plant {
     /** The state as of the last commit. */
     PlantState state();
 
+    /**
+     * True once the nut can never turn again under the present command: it is stuck, the motor puts no energy in, and
+     * the energy left in the machine cannot wind the socket up to breakaway. A run-on may end here: nut angle and clamp
+     * force stay what they are.
+     */
+    boolean isSettled();
+
     /** Makes this plant an exact copy of another of the same kind, planned step included. */
     void copyFrom(Plant other);
 

@@ -20,4 +20,17 @@ public record Cam(
         double liftOffAngleRad,
         double grooveEndRad,
         double grooveStiffnessNmPerRad,
-        double grooveDampingNmSPerRad) {}
+        double grooveDampingNmSPerRad) {
+
+    public Cam {
+        ToolChecks.notNegative("T_0", preloadTorqueNm);
+        ToolChecks.positive("k_c", stiffnessNmPerRad);
+        ToolChecks.notNegative("c_c", dampingNmSPerRad);
+        ToolChecks.positive("delta_0", seatAngleRad);
+        ToolChecks.notNegative("groove stiffness", grooveStiffnessNmPerRad);
+        ToolChecks.notNegative("groove damping", grooveDampingNmSPerRad);
+        if (!(seatAngleRad < liftOffAngleRad && liftOffAngleRad < grooveEndRad && grooveEndRad < 100)) {
+            throw new IllegalArgumentException("cam angles must rise: delta_0 < delta_dis < delta_max");
+        }
+    }
+}

@@ -7,4 +7,11 @@ package org.shutoffbench.tool;
  * @param dampingNmSPerRad c_b
  * @param stiffnessNmPerRad k_b
  */
-public record Housing(double inertiaKgM2, double dampingNmSPerRad, double stiffnessNmPerRad) {}
+public record Housing(double inertiaKgM2, double dampingNmSPerRad, double stiffnessNmPerRad) {
+
+    public Housing {
+        ToolChecks.positive("J_b", inertiaKgM2);
+        ToolChecks.notNegative("c_b", dampingNmSPerRad);
+        ToolChecks.notNegative("k_b", stiffnessNmPerRad);
+    }
+}

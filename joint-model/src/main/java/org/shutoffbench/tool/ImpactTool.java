@@ -9,4 +9,14 @@ package org.shutoffbench.tool;
  * @param socket anvil, socket and nut side
  * @param housing tool body on the operator's arm
  */
-public record ImpactTool(Motor motor, Cam cam, Hammer hammer, Socket socket, Housing housing) {}
+public record ImpactTool(Motor motor, Cam cam, Hammer hammer, Socket socket, Housing housing) {
+
+    /** Kinetic energy of the four inertias at their speeds in rad/s, J. */
+    public double kineticEnergyJ(double carrier, double hammerSpeed, double anvil, double nut) {
+        return 0.5
+                * (motor.inertiaKgM2() * carrier * carrier
+                        + hammer.inertiaKgM2() * hammerSpeed * hammerSpeed
+                        + socket.anvilInertiaKgM2() * anvil * anvil
+                        + socket.nutInertiaKgM2() * nut * nut);
+    }
+}

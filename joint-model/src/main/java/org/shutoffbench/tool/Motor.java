@@ -14,4 +14,16 @@ public record Motor(
         double stallTorqueNm,
         double torqueLimitNm,
         double noLoadSpeedRadPerS,
-        double dragTorqueNm) {}
+        double dragTorqueNm) {
+
+    /** Motor drag when coasting, N m (assumed, not measured). */
+    public static final double ASSUMED_DRAG_TORQUE_NM = 0.05;
+
+    public Motor {
+        ToolChecks.positive("J_m", inertiaKgM2);
+        ToolChecks.positive("T_st", stallTorqueNm);
+        ToolChecks.positive("T_lim", torqueLimitNm);
+        ToolChecks.positive("omega_0", noLoadSpeedRadPerS);
+        ToolChecks.notNegative("T_d", dragTorqueNm);
+    }
+}

@@ -1,0 +1,216 @@
+package org.shutoffbench.plant;
+
+import org.shutoffbench.tool.ImpactTool;
+
+/** Anvil, socket and nut while no lug force acts: a series with a clock of its own, or rest. */
+final class Lower {
+
+    /** A stuck nut's anvil with less swing than this rests, rad. */
+    private static final double RESTING_SWING_RAD = 1e-9;
+
+    private final double[] anvilSpeed = Series.allocate();
+    private final double[] nutSpeed = Series.allocate();
+    private final double[] twist = Series.allocate();
+    private final double[] turn = Series.allocate();
+    private final double[] turnSquared = Series.allocate();
+    private final double[] torque = Series.allocate();
+    private final double[] scratch = Series.allocate();
+
+    private final NutFriction nut;
+    private double inverseAnvil;
+    private double inverseNut;
+    private double stiffness;
+    private double damping;
+    private double tolerance;
+    private double ringRate;
+    private double stuckStepS;
+    private double slidingStepS;
+
+    double baseS;
+    double nutAngle;
+    private double stepS;
+    private double horizon;
+    double endS;
+    int event;
+    /** Nothing moves here. */
+    boolean still;
+
+    Lower(NutFriction nut) {
+        this.nut = nut;
+    }
+
+    void start(ImpactTool tool, double speedTolerance) {
+        inverseAnvil = 1 / tool.socket().anvilInertiaKgM2();
+        inverseNut = 1 / tool.socket().nutInertiaKgM2();
+        stiffness = tool.socket().stiffnessNmPerRad();
+        damping = tool.socket().dampingNmSPerRad();
+        tolerance = speedTolerance;
+        ringRate = Steps.rate(stiffness * inverseAnvil, damping * inverseAnvil);
+        stuckStepS = Steps.forRate(ringRate);
+        double both = inverseAnvil + inverseNut;
+        slidingStepS = Steps.forRate(Steps.rate(stiffness * both, damping * both));
+        still = false;
+    }
+
+    /** Expands from a state; a pending slip starts from rest with the surplus of breakaway over moving torque. */
+    void expand(double timeS, double omegaAnvil, double omegaNut, double phi, double angle, boolean justSlipped) {
+        baseS = timeS;
+        nutAngle = angle;
+        anvilSpeed[0] = omegaAnvil;
+        nutSpeed[0] = omegaNut;
+        twist[0] = phi;
+        turn[0] = 0;
+        nut.look(angle);
+        still = rests(nut.direction, phi, omegaAnvil);
+        if (still) {
+            rest();
+            return;
+        }
+        stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
+        coefficients(justSlipped);
+        horizon = Steps.usable(tolerance, anvilSpeed, nutSpeed);
+        watch();
+    }
+
+    /** A stuck nut whose anvil has stopped ringing. */
+    boolean rests(int direction, double phi, double omegaAnvil) {
+        return direction == 0 && Math.abs(phi) + Math.abs(omegaAnvil) / ringRate < RESTING_SWING_RAD;
+    }
+
+    /** Socket torque on a nut at rest. */
+    double socketTorque(double phi, double omegaAnvil) {
+        return stiffness * phi + damping * omegaAnvil;
+    }
+
+    private void rest() {
+        java.util.Arrays.fill(anvilSpeed, 0);
+        java.util.Arrays.fill(nutSpeed, 0);
+        java.util.Arrays.fill(twist, 0);
+        java.util.Arrays.fill(turn, 0);
+        java.util.Arrays.fill(torque, 0);
+        stepS = 1;
+        endS = Double.POSITIVE_INFINITY;
+        event = Event.NONE;
+    }
+
+    private void coefficients(boolean justSlipped) {
+        boolean sliding = nut.direction != 0;
+        for (int k = 0; k <= Series.ORDER; k++) {
+            torque[k] = stiffness * twist[k] + damping * (anvilSpeed[k] - nutSpeed[k]);
+            if (k == Series.ORDER) {
+                break;
+            }
+            double r = stepS * Series.RECIPROCAL[k + 1];
+            anvilSpeed[k + 1] = -r * inverseAnvil * torque[k];
+            nutSpeed[k + 1] = sliding ? r * inverseNut * (torque[k] - friction(k)) : 0;
+            twist[k + 1] = r * (anvilSpeed[k] - nutSpeed[k]);
+            turn[k + 1] = r * nutSpeed[k];
+            if (k == 0 && justSlipped) {
+                nutSpeed[1] = r * inverseNut * nut.surplusAtSlip(nutAngle);
+            }
+        }
+    }
+
+    private double friction(int k) {
+        return resistance(nut, turn, turnSquared, k);
+    }
+
+    /** Coefficient k of the resisting torque, one product of series where the joint law is a parabola. */
+    static double resistance(NutFriction nut, double[] turn, double[] turnSquared, int k) {
+        double sum = k == 0 ? nut.r0 : nut.r1 * turn[k];
+        if (nut.r2 != 0) {
+            double square = 0;
+            for (int i = 1; i < k; i++) {
+                square += turn[i] * turn[k - i];
+            }
+            turnSquared[k] = square;
+            sum += nut.r2 * square;
+        }
+        return sum;
+    }
+
+    private void watch() {
+        double best = horizon;
+        event = Event.NONE;
+        if (nut.direction == 0) {
+            double t = Series.firstFall(torque, -1, nut.slipLimitOn(nutAngle), 0, best, scratch);
+            if (t <= best) {
+                best = t;
+                event = Event.NUT_SLIPS_ON;
+            }
+            t = Series.firstFall(torque, 1, -nut.slipLimitOff(nutAngle), 0, best, scratch);
+            if (t <= best) {
+                best = t;
+                event = Event.NUT_SLIPS_BACK;
+            }
+        } else {
+            double t = Series.firstFall(nutSpeed, nut.direction, 0, 0, best, scratch);
+            if (t <= best) {
+                best = t;
+                event = Event.NUT_STOPS;
+            }
+            t = Series.firstFall(turn, -nut.direction, nut.reach, 0, best, scratch);
+            if (t <= best) {
+                best = t;
+                event = Event.LAW;
+            }
+        }
+        endS = baseS + best * stepS;
+    }
+
+    /** Bound on the anvil's speed within the series. */
+    double fastestAnvil() {
+        return Math.abs(anvilSpeed[0]) + Series.excursion(anvilSpeed, horizon);
+    }
+
+    private double tau(double timeS) {
+        return still ? 0 : (timeS - baseS) / stepS;
+    }
+
+    double anvilSpeed(double timeS) {
+        return Series.value(anvilSpeed, tau(timeS));
+    }
+
+    double nutSpeed(double timeS) {
+        return Series.value(nutSpeed, tau(timeS));
+    }
+
+    double twist(double timeS) {
+        return Series.value(twist, tau(timeS));
+    }
+
+    double turn(double timeS) {
+        return Series.value(turn, tau(timeS));
+    }
+
+    double torque(double timeS) {
+        return Series.value(torque, tau(timeS));
+    }
+
+    void copyFrom(Lower other) {
+        copy(other.anvilSpeed, anvilSpeed);
+        copy(other.nutSpeed, nutSpeed);
+        copy(other.twist, twist);
+        copy(other.turn, turn);
+        copy(other.torque, torque);
+        inverseAnvil = other.inverseAnvil;
+        inverseNut = other.inverseNut;
+        stiffness = other.stiffness;
+        damping = other.damping;
+        tolerance = other.tolerance;
+        ringRate = other.ringRate;
+        stuckStepS = other.stuckStepS;
+        slidingStepS = other.slidingStepS;
+        baseS = other.baseS;
+        nutAngle = other.nutAngle;
+        stepS = other.stepS;
+        horizon = other.horizon;
+        endS = other.endS;
+        event = other.event;
+        still = other.still;
+    }
+
+    private static void copy(double[] from, double[] to) {
+        System.arraycopy(from, 0, to, 0, to.length);
+    }
+}

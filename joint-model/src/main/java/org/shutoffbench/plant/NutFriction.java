@@ -1,0 +1,286 @@
+package org.shutoffbench.plant;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.shutoffbench.joint.FreeTorque;
+import org.shutoffbench.joint.JointLaw;
+
+/**
+ * The joint law where the nut now is: zone, direction, plastic angle and galling, and the torque that resists as a
+ * parabola r0 + r1 y + r2 y^2 in the angle y since the last look.
+ *
+ * <p>Clamp zones: 0 not snug, 1 seating, 2 elastic, 3 at the yield force and turning on.
+ */
+final class NutFriction {
+
+    private static final int LOOSE = 0;
+    private static final int SEATING = 1;
+    private static final int ELASTIC = 2;
+    private static final int PLASTIC = 3;
+
+    private @Nullable JointLaw law;
+    private FreeTorque free = FreeTorque.of(0, java.util.List.of());
+    private double forcePerAngle;
+    private double snug;
+    private double seatingWidth;
+    private double staticRatio;
+    private double yieldRatio;
+    private double firstYieldAngle;
+    private double fractureAngle;
+    private double gallingAngle;
+    private double kappaOn;
+    private double kappaOff;
+
+    // flags and latches
+    int direction;
+    private int freeZone;
+    private int clampZone;
+    boolean galled;
+    boolean yielded;
+    boolean fractured;
+    double plasticAngle;
+
+    // the parabola at the last look, and how far the nut may turn on it
+    double r0;
+    double r1;
+    double r2;
+    double reach;
+    private int limit;
+
+    // clamp force as a parabola in the same angle
+    private double force0;
+    private double force1;
+    private double force2;
+
+    private static final int FREE_LIMIT = 0;
+    private static final int CLAMP_LIMIT = 1;
+    private static final int GALLING_LIMIT = 2;
+
+    void start(JointLaw joint) {
+        law = joint;
+        free = joint.freeTorque();
+        forcePerAngle = joint.clamp().forcePerAngleNPerRad();
+        snug = joint.clamp().snugAngleRad();
+        seatingWidth = joint.clamp().seatingWidthRad();
+        staticRatio = joint.staticRatio();
+        yieldRatio = joint.yielding().slopeRatio();
+        firstYieldAngle = joint.yielding().yieldForceN() / forcePerAngle + seatingWidth / 2;
+        fractureAngle = joint.yielding().fractureAngleRad();
+        gallingAngle = joint.galling().fromAngleRad();
+        kappaOn = joint.torqueTension().kappaOnM();
+        kappaOff = joint.torqueTension().kappaOffM();
+        direction = 0;
+        galled = false;
+        yielded = false;
+        fractured = false;
+        plasticAngle = 0;
+        freeZone = free.zoneAt(0);
+        clampZone = LOOSE;
+        if (gallingAngle <= 0) {
+            gall();
+        }
+        double elastic = -snug;
+        clampZone = elastic < 0 ? LOOSE : elastic < seatingWidth ? SEATING : ELASTIC;
+    }
+
+    /** Yield force over elastic slope: the elastic angle at which the bolt now yields. */
+    private double yieldAngle() {
+        return firstYieldAngle + plasticAngle * yieldRatio / (1 - yieldRatio);
+    }
+
+    double clampForce(double nutAngle) {
+        double elastic = nutAngle - snug - plasticAngle;
+        return switch (clampZone) {
+            case LOOSE -> 0;
+            case SEATING -> forcePerAngle * elastic * elastic / (2 * seatingWidth);
+            default -> forcePerAngle * (elastic - seatingWidth / 2);
+        };
+    }
+
+    /** Clamp force after a turn y since the last look. */
+    double clampForceAfter(double y) {
+        return force0 + y * (force1 + y * force2);
+    }
+
+    /** Moving torque after a turn y since the last look at a nut angle. */
+    double torqueOnAfter(double nutAngle, double y) {
+        return freeTorque(nutAngle + y) + kappaOn * clampForceAfter(y);
+    }
+
+    double plasticAngleAfter(double y) {
+        return clampZone == PLASTIC ? plasticAngle + (1 - yieldRatio) * y : plasticAngle;
+    }
+
+    private double freeTorque(double nutAngle) {
+        double u = nutAngle - free.originRad(freeZone);
+        return free.coefficient(freeZone, 0)
+                + u * (free.coefficient(freeZone, 1) + u * free.coefficient(freeZone, 2));
+    }
+
+    double torqueOn(double nutAngle) {
+        return freeTorque(nutAngle) + kappaOn * clampForce(nutAngle);
+    }
+
+    double torqueOff(double nutAngle) {
+        return freeTorque(nutAngle) + kappaOff * clampForce(nutAngle);
+    }
+
+    double slipLimitOn(double nutAngle) {
+        return staticRatio * torqueOn(nutAngle);
+    }
+
+    double slipLimitOff(double nutAngle) {
+        return staticRatio * torqueOff(nutAngle);
+    }
+
+    /** Net torque on the nut at the very instant it slips: breakaway less moving torque, in its direction. */
+    double surplusAtSlip(double nutAngle) {
+        return direction > 0
+                ? (staticRatio - 1) * torqueOn(nutAngle)
+                : -(staticRatio - 1) * torqueOff(nutAngle);
+    }
+
+    /** Expands the resisting torque about a nut angle, signed: positive when it holds a nut that turns on. */
+    void look(double nutAngle) {
+        double u = nutAngle - free.originRad(freeZone);
+        double f2 = free.coefficient(freeZone, 2);
+        double f1 = free.coefficient(freeZone, 1) + 2 * f2 * u;
+        double f0 = freeTorque(nutAngle);
+        double elastic = nutAngle - snug - plasticAngle;
+        double kappa = direction >= 0 ? kappaOn : kappaOff;
+        force0 = clampForce(nutAngle);
+        force1 = 0;
+        force2 = 0;
+        if (clampZone == SEATING) {
+            force1 = forcePerAngle * elastic / seatingWidth;
+            force2 = forcePerAngle / (2 * seatingWidth);
+        } else if (clampZone == ELASTIC) {
+            force1 = forcePerAngle;
+        } else if (clampZone == PLASTIC) {
+            force1 = forcePerAngle * yieldRatio;
+        }
+        double sign = direction >= 0 ? 1 : -1;
+        r0 = sign * (f0 + kappa * force0);
+        r1 = sign * (f1 + kappa * force1);
+        r2 = sign * (f2 + kappa * force2);
+        if (direction > 0) {
+            lookAhead(nutAngle, elastic);
+        } else if (direction < 0) {
+            lookBack(nutAngle, elastic);
+        }
+    }
+
+    private void lookAhead(double nutAngle, double elastic) {
+        reach = free.endRad(freeZone) - nutAngle;
+        limit = FREE_LIMIT;
+        double clampReach =
+                switch (clampZone) {
+                    case LOOSE -> -elastic;
+                    case SEATING -> seatingWidth - elastic;
+                    case ELASTIC -> yieldAngle() - elastic;
+                    default -> fractured
+                            ? Double.POSITIVE_INFINITY
+                            : (fractureAngle - plasticAngle) / (1 - yieldRatio);
+                };
+        if (clampReach < reach) {
+            reach = clampReach;
+            limit = CLAMP_LIMIT;
+        }
+        if (!galled && gallingAngle - nutAngle < reach) {
+            reach = gallingAngle - nutAngle;
+            limit = GALLING_LIMIT;
+        }
+    }
+
+    private void lookBack(double nutAngle, double elastic) {
+        reach = free.startRad(freeZone) - nutAngle;
+        limit = FREE_LIMIT;
+        double clampReach =
+                switch (clampZone) {
+                    case LOOSE -> Double.NEGATIVE_INFINITY;
+                    case SEATING -> -elastic;
+                    default -> seatingWidth - elastic;
+                };
+        if (clampReach > reach) {
+            reach = clampReach;
+            limit = CLAMP_LIMIT;
+        }
+    }
+
+    /** Handles the end of the zone found by the last look. */
+    void cross() {
+        if (limit == FREE_LIMIT) {
+            freeZone += direction;
+        } else if (limit == GALLING_LIMIT) {
+            gall();
+        } else if (direction > 0) {
+            crossClampAhead();
+        } else {
+            clampZone = clampZone == SEATING || seatingWidth == 0 ? LOOSE : SEATING;
+        }
+    }
+
+    private void crossClampAhead() {
+        switch (clampZone) {
+            case LOOSE -> clampZone = seatingWidth > 0 ? SEATING : ELASTIC;
+            case SEATING -> clampZone = ELASTIC;
+            case ELASTIC -> {
+                clampZone = PLASTIC;
+                yielded = true;
+            }
+            default -> fractured = true;
+        }
+    }
+
+    private void gall() {
+        galled = true;
+        JointLaw joint = Objects.requireNonNull(law);
+        var tension = joint.torqueTension()
+                .withThreadFrictionTimes(joint.galling().frictionFactor());
+        kappaOn = tension.kappaOnM();
+        kappaOff = tension.kappaOffM();
+    }
+
+    /** Books the plastic share of a turn since the last look. */
+    void turned(double angle) {
+        plasticAngle = plasticAngleAfter(angle);
+    }
+
+    /** Sets the direction of motion; a nut that no longer turns on leaves the plastic branch. */
+    void setDirection(int to) {
+        direction = to;
+        if (clampZone == PLASTIC && to <= 0) {
+            clampZone = ELASTIC;
+        }
+    }
+
+    void copyFrom(NutFriction other) {
+        law = other.law;
+        free = other.free;
+        forcePerAngle = other.forcePerAngle;
+        snug = other.snug;
+        seatingWidth = other.seatingWidth;
+        staticRatio = other.staticRatio;
+        yieldRatio = other.yieldRatio;
+        firstYieldAngle = other.firstYieldAngle;
+        fractureAngle = other.fractureAngle;
+        gallingAngle = other.gallingAngle;
+        kappaOn = other.kappaOn;
+        kappaOff = other.kappaOff;
+        direction = other.direction;
+        freeZone = other.freeZone;
+        clampZone = other.clampZone;
+        galled = other.galled;
+        yielded = other.yielded;
+        fractured = other.fractured;
+        plasticAngle = other.plasticAngle;
+        r0 = other.r0;
+        r1 = other.r1;
+        r2 = other.r2;
+        reach = other.reach;
+        limit = other.limit;
+        force0 = other.force0;
+        force1 = other.force1;
+        force2 = other.force2;
+    }
+}

@@ -1,0 +1,45 @@
+package org.shutoffbench.plant;
+
+/** How far a series carries. */
+final class Steps {
+
+    /** Fastest eigenvalue times step: what {@link Series#ORDER} terms follow well. */
+    private static final double REACH = 2.2;
+
+    /** No step is longer, s. */
+    private static final double LONGEST_S = 0.02;
+
+    private Steps() {}
+
+    /** Step for carrier and hammer on the present cam branch. */
+    static double forUpper(MotorAndCam drive, double inverseCarrier, double inverseHammer) {
+        double inverse = inverseCarrier + inverseHammer;
+        double rate = rate(drive.camStiffness * inverse, drive.camDamping * inverse + drive.motorSlope * inverseCarrier);
+        return Math.min(LONGEST_S, REACH / rate);
+    }
+
+    static double forRate(double rate) {
+        return Math.min(LONGEST_S, REACH / rate);
+    }
+
+    /** Bound on the eigenvalues of x'' + damping x' + stiffness x = 0, 1/s. */
+    static double rate(double stiffness, double damping) {
+        double half = damping / 2;
+        double square = half * half - stiffness;
+        return square <= 0 ? Math.sqrt(stiffness) : half + Math.sqrt(square);
+    }
+
+    /** Part of the step in (0, 1] on which the last term of both speeds stays below the tolerance. */
+    static double usable(double tolerance, double[] a, double[] b) {
+        double last = Math.max(Math.abs(a[Series.ORDER]), Math.abs(b[Series.ORDER]));
+        double part = 1;
+        while (last > tolerance) {
+            part *= 0.8;
+            last *= SHRINK;
+        }
+        return part;
+    }
+
+    /** 0.8 to the power of the order. */
+    private static final double SHRINK = Math.pow(0.8, Series.ORDER);
+}
