@@ -1,5 +1,8 @@
 package org.shutoffbench.harness.study;
 
+import org.shutoffbench.harness.statistics.BinomialInterval;
+import org.shutoffbench.harness.statistics.Interval;
+
 /**
  * A share of joints with its interval.
  *
@@ -11,4 +14,22 @@ package org.shutoffbench.harness.study;
  * @param kind title of the interval, such as "Clopper-Pearson" or "by lot"
  * @param designEffect variance by cluster over variance of independent joints, 1 where joints are independent
  */
-public record Rate(long count, long n, double estimate, double low, double high, String kind, double designEffect) {}
+public record Rate(long count, long n, double estimate, double low, double high, String kind, double designEffect) {
+
+    /** The rate of independent joints. */
+    static Rate ofIndependent(long count, long n, Methods methods) {
+        BinomialInterval method = switch (methods.rates()) {
+            case CLOPPER_PEARSON -> BinomialInterval.CLOPPER_PEARSON;
+            case WILSON -> BinomialInterval.WILSON;
+        };
+        Interval interval = method.of(count, n, methods.confidence());
+        return new Rate(
+                count,
+                n,
+                (double) count / n,
+                interval.low(),
+                interval.high(),
+                methods.rates().title(),
+                1);
+    }
+}

@@ -1,13 +1,17 @@
 package org.shutoffbench.harness.study;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Scatter on a hard and on a soft family together, in ISO 5393 style; the standard itself excludes impact tools.
  *
  * @param strategy index of the strategy
  * @param quantity what the figures are about
- * @param hardFamily index of the hard family
+ * @param hardFamily index of the hard family; null where the
+ *     mean is 0
  * @param softFamily index of the soft family
- * @param hardScatterPercent two times the chosen number of standard deviations over the mean, hard family
+ * @param hardScatterPercent two times the chosen number of standard deviations over the mean, hard family; null where the
+ *     mean is 0
  * @param softScatterPercent the same on the soft family
  * @param meanShiftPercent hard mean less soft mean, over the combined mean
  * @param combinedMean middle of the range that both scatters span, in the quantity's unit
@@ -18,8 +22,8 @@ public record TorqueRatePair(
         Quantity quantity,
         int hardFamily,
         int softFamily,
-        double hardScatterPercent,
-        double softScatterPercent,
-        double meanShiftPercent,
+        @Nullable Double hardScatterPercent,
+        @Nullable Double softScatterPercent,
+        @Nullable Double meanShiftPercent,
         double combinedMean,
-        double combinedScatterPercent) {}
+        @Nullable Double combinedScatterPercent) {}
