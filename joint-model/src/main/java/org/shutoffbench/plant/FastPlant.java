@@ -204,7 +204,7 @@ public final class FastPlant implements Plant {
             return false;
         }
         double speed = Math.abs(hammerSpeed) + Math.abs(anvilSpeed) + Math.abs(twist) / together.apartStepS();
-        return -psi > 4 * speed * together.apartStepS() || lower.rests(nut.direction, twist, anvilSpeed) && psi < 0;
+        return -psi > 4 * speed * together.apartStepS() || (psi < 0 && lower.rests(nut.direction, twist, anvilSpeed));
     }
 
     private void expandApart() {
@@ -414,14 +414,14 @@ public final class FastPlant implements Plant {
         state.hammerAngleRad = hammerAngleRad(timeS);
         state.hammerSpeedRadPerS = hammerSpeedRadPerS(timeS);
         state.anvilAngleRad = anvilAngleRad(timeS);
-        state.anvilSpeedRadPerS =
-                isTogether ? together.at(together.anvilSpeed, timeS) : lower.anvilSpeed(timeS);
+        state.anvilSpeedRadPerS = anvilSpeedRadPerS(timeS);
         state.nutAngleRad = angle;
-        state.nutSpeedRadPerS = isTogether ? together.at(together.nutSpeed, timeS) : lower.nutSpeed(timeS);
+        state.nutSpeedRadPerS = nutSpeedRadPerS(timeS);
         state.plasticAngleRad = nut.plasticAngleAfter(turn);
         state.clampForceN = nut.clampForceAfter(turn);
         state.torqueToMoveNm = nut.torqueOnAfter(angle - turn, turn);
         state.engaged = drive.isEngaged();
+        state.inContact = isTogether && lug == Together.CONTACT;
         state.galled = nut.galled;
         state.yielded = nut.yielded;
         state.fractured = nut.fractured;
@@ -438,7 +438,8 @@ public final class FastPlant implements Plant {
         return isTogether ? together.at(together.carrierSpeed, t) : upper.carrierSpeed(t);
     }
 
-    private double hammerAngleRad(double t) {
+    @Override
+    public double hammerAngleRad(double t) {
         return isTogether
                 ? anvilAngleRad(t) + together.at(together.psi, t) + lugPitch * state.lugsPassed
                 : upper.hammerAngle(t);
@@ -457,6 +458,21 @@ public final class FastPlant implements Plant {
     @Override
     public double nutAngleRad(double t) {
         return isTogether ? together.nutAngle + together.at(together.turn, t) : lower.nutAngle + lower.turn(t);
+    }
+
+    @Override
+    public double anvilSpeedRadPerS(double t) {
+        return isTogether ? together.at(together.anvilSpeed, t) : lower.anvilSpeed(t);
+    }
+
+    @Override
+    public double nutSpeedRadPerS(double t) {
+        return isTogether ? together.at(together.nutSpeed, t) : lower.nutSpeed(t);
+    }
+
+    @Override
+    public double clampForceN(double t) {
+        return nut.clampForceAfter(isTogether ? together.at(together.turn, t) : lower.turn(t));
     }
 
     @Override

@@ -113,8 +113,7 @@ final class NutFriction {
 
     private double freeTorque(double nutAngle) {
         double u = nutAngle - free.originRad(freeZone);
-        return free.coefficient(freeZone, 0)
-                + u * (free.coefficient(freeZone, 1) + u * free.coefficient(freeZone, 2));
+        return free.coefficient(freeZone, 0) + u * (free.coefficient(freeZone, 1) + u * free.coefficient(freeZone, 2));
     }
 
     double torqueOn(double nutAngle) {
@@ -135,9 +134,7 @@ final class NutFriction {
 
     /** Net torque on the nut at the very instant it slips: breakaway less moving torque, in its direction. */
     double surplusAtSlip(double nutAngle) {
-        return direction > 0
-                ? (staticRatio - 1) * torqueOn(nutAngle)
-                : -(staticRatio - 1) * torqueOff(nutAngle);
+        return direction > 0 ? (staticRatio - 1) * torqueOn(nutAngle) : -(staticRatio - 1) * torqueOff(nutAngle);
     }
 
     /** Expands the resisting torque about a nut angle, signed: positive when it holds a nut that turns on. */
@@ -173,15 +170,12 @@ final class NutFriction {
     private void lookAhead(double nutAngle, double elastic) {
         reach = free.endRad(freeZone) - nutAngle;
         limit = FREE_LIMIT;
-        double clampReach =
-                switch (clampZone) {
-                    case LOOSE -> -elastic;
-                    case SEATING -> seatingWidth - elastic;
-                    case ELASTIC -> yieldAngle() - elastic;
-                    default -> fractured
-                            ? Double.POSITIVE_INFINITY
-                            : (fractureAngle - plasticAngle) / (1 - yieldRatio);
-                };
+        double clampReach = switch (clampZone) {
+            case LOOSE -> -elastic;
+            case SEATING -> seatingWidth - elastic;
+            case ELASTIC -> yieldAngle() - elastic;
+            default -> fractured ? Double.POSITIVE_INFINITY : (fractureAngle - plasticAngle) / (1 - yieldRatio);
+        };
         if (clampReach < reach) {
             reach = clampReach;
             limit = CLAMP_LIMIT;
@@ -195,12 +189,11 @@ final class NutFriction {
     private void lookBack(double nutAngle, double elastic) {
         reach = free.startRad(freeZone) - nutAngle;
         limit = FREE_LIMIT;
-        double clampReach =
-                switch (clampZone) {
-                    case LOOSE -> Double.NEGATIVE_INFINITY;
-                    case SEATING -> -elastic;
-                    default -> seatingWidth - elastic;
-                };
+        double clampReach = switch (clampZone) {
+            case LOOSE -> Double.NEGATIVE_INFINITY;
+            case SEATING -> -elastic;
+            default -> seatingWidth - elastic;
+        };
         if (clampReach > reach) {
             reach = clampReach;
             limit = CLAMP_LIMIT;
@@ -235,8 +228,8 @@ final class NutFriction {
     private void gall() {
         galled = true;
         JointLaw joint = Objects.requireNonNull(law);
-        var tension = joint.torqueTension()
-                .withThreadFrictionTimes(joint.galling().frictionFactor());
+        var tension =
+                joint.torqueTension().withThreadFrictionTimes(joint.galling().frictionFactor());
         kappaOn = tension.kappaOnM();
         kappaOff = tension.kappaOffM();
     }

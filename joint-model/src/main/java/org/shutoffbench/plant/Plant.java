@@ -57,11 +57,20 @@ public interface Plant {
 
     double carrierSpeedRadPerS(double timeS);
 
+    double hammerAngleRad(double timeS);
+
     double hammerSpeedRadPerS(double timeS);
 
     double anvilAngleRad(double timeS);
 
+    double anvilSpeedRadPerS(double timeS);
+
     double nutAngleRad(double timeS);
+
+    double nutSpeedRadPerS(double timeS);
+
+    /** Clamp force F, N. */
+    double clampForceN(double timeS);
 
     /** Motor torque T_m at the carrier, N m. */
     double motorTorqueNm(double timeS);

@@ -22,6 +22,9 @@ public final class PlantState {
     public double torqueToMoveNm;
 
     public boolean engaged;
+    /** The lugs press on each other. */
+    public boolean inContact;
+
     public boolean galled;
     public boolean yielded;
     public boolean fractured;
@@ -44,6 +47,7 @@ public final class PlantState {
     public void reset() {
         copyFrom(new PlantState());
         engaged = true;
+        inContact = true;
     }
 
     /** Becomes an exact copy. */
@@ -61,6 +65,7 @@ public final class PlantState {
         clampForceN = other.clampForceN;
         torqueToMoveNm = other.torqueToMoveNm;
         engaged = other.engaged;
+        inContact = other.inContact;
         galled = other.galled;
         yielded = other.yielded;
         fractured = other.fractured;
@@ -89,7 +94,9 @@ public final class PlantState {
         h = mix(h, torqueToMoveNm);
         h = mix(h, lastBlowTimeS);
         h = mix(h, lastBlowHammerSpeedRadPerS);
-        h = mix(h, (engaged ? 1 : 0) + (galled ? 2 : 0) + (yielded ? 4 : 0) + (fractured ? 8 : 0));
+        h = mix(
+                h,
+                (engaged ? 1 : 0) + (galled ? 2 : 0) + (yielded ? 4 : 0) + (fractured ? 8 : 0) + (inContact ? 16 : 0));
         h = mix(h, ((long) nutDirection << 32) + lugsPassed);
         h = mix(h, ((long) blows << 32) + bounces);
         return mix(h, guardSteps);

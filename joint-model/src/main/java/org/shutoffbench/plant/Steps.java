@@ -14,7 +14,8 @@ final class Steps {
     /** Step for carrier and hammer on the present cam branch. */
     static double forUpper(MotorAndCam drive, double inverseCarrier, double inverseHammer) {
         double inverse = inverseCarrier + inverseHammer;
-        double rate = rate(drive.camStiffness * inverse, drive.camDamping * inverse + drive.motorSlope * inverseCarrier);
+        double rate =
+                rate(drive.camStiffness * inverse, drive.camDamping * inverse + drive.motorSlope * inverseCarrier);
         return Math.min(LONGEST_S, REACH / rate);
     }
 

@@ -25,7 +25,6 @@ public record Socket(
 
     /** Most torque that an energy can bring on a nut at rest: spring and damper at their worst together, N m. */
     public double greatestTorqueNm(double energyJ) {
-        return Math.sqrt(
-                2 * energyJ * (stiffnessNmPerRad + dampingNmSPerRad * dampingNmSPerRad / anvilInertiaKgM2));
+        return Math.sqrt(2 * energyJ * (stiffnessNmPerRad + dampingNmSPerRad * dampingNmSPerRad / anvilInertiaKgM2));
     }
 }
