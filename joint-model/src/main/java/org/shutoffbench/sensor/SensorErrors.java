@@ -1,0 +1,51 @@
+package org.shutoffbench.sensor;
+
+import java.util.Map;
+import org.shutoffbench.draw.CutNormal;
+import org.shutoffbench.draw.DrawKey;
+import org.shutoffbench.draw.Stream;
+
+/** Gain and offset of every sensor of one tool. Immutable. */
+public final class SensorErrors {
+
+    /**
+     * First draw number of the tool's stream that sensors use: two per quantity from here. Other rooms draw a tool's other
+     * numbers below it.
+     */
+    public static final int FIRST_DRAW = 1 << 16;
+
+    /** A tool whose sensors have no gain or offset error. */
+    public static final SensorErrors NONE = new SensorErrors();
+
+    private static final CutNormal STANDARD = new CutNormal(0, 1);
+
+    private final double[] gains = new double[Quantity.values().length];
+    private final double[] offsets = new double[gains.length];
+
+    private SensorErrors() {
+        java.util.Arrays.fill(gains, 1);
+    }
+
+    /** Draws one tool's errors. A sensor's draws do not depend on which others the suite has. */
+    public static SensorErrors draw(SensorSuite suite, DrawKey key, long tool) {
+        SensorErrors errors = new SensorErrors();
+        for (Map.Entry<Quantity, ChannelSensor> entry : suite.channels().entrySet()) {
+            int q = entry.getKey().code();
+            int draw = FIRST_DRAW + 2 * q;
+            ChannelSensor sensor = entry.getValue();
+            errors.gains[q] = 1 + sensor.gainError() * key.draw(STANDARD, Stream.TOOL, tool, draw);
+            errors.offsets[q] = sensor.offsetError() * key.draw(STANDARD, Stream.TOOL, tool, draw + 1);
+        }
+        return errors;
+    }
+
+    /** Factor on what is sensed. */
+    public double gain(Quantity quantity) {
+        return gains[quantity.code()];
+    }
+
+    /** Added to what is sensed, in the quantity's unit. */
+    public double offset(Quantity quantity) {
+        return offsets[quantity.code()];
+    }
+}
