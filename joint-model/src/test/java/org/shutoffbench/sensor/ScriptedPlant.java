@@ -107,6 +107,16 @@ final class ScriptedPlant implements Plant {
     }
 
     @Override
+    public double nutSpeedRadPerS(double timeS) {
+        throw new UnsupportedOperationException("no sensor sees the nut");
+    }
+
+    @Override
+    public double clampForceN(double timeS) {
+        throw new UnsupportedOperationException("no sensor sees the clamp force");
+    }
+
+    @Override
     public double motorTorqueNm(double timeS) {
         return inside(timeS, motorTorque);
     }
