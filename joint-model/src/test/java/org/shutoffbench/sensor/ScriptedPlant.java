@@ -92,6 +92,11 @@ final class ScriptedPlant implements Plant {
     }
 
     @Override
+    public double hammerAngleRad(double timeS) {
+        throw new UnsupportedOperationException("no sensor sees the hammer");
+    }
+
+    @Override
     public double hammerSpeedRadPerS(double timeS) {
         throw new UnsupportedOperationException("no sensor sees the hammer");
     }
@@ -104,6 +109,11 @@ final class ScriptedPlant implements Plant {
     @Override
     public double nutAngleRad(double timeS) {
         throw new UnsupportedOperationException("no sensor sees the nut");
+    }
+
+    @Override
+    public double anvilSpeedRadPerS(double timeS) {
+        throw new UnsupportedOperationException("no sensor sees the anvil's speed");
     }
 
     @Override
