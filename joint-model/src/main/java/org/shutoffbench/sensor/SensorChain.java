@@ -131,12 +131,16 @@ public final class SensorChain {
     }
 
     private void requireAvailable(int quantities) {
+        if ((quantities & ~available) == 0) {
+            return;
+        }
         for (Quantity quantity : Quantity.values()) {
             if ((quantities & ~available & quantity.bit()) != 0) {
                 throw new IllegalArgumentException(
                         "sensors \"" + suite.name() + "\" have no channel \"" + quantity.title() + "\"");
             }
         }
+        throw new IllegalArgumentException("the mask has bits of no quantity");
     }
 
     /**

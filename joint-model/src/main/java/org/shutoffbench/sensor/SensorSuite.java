@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name as written in scenario files
  * @param rateHz samples per second; a divisor of 1e9, so that the period is a whole number of ns
- * @param commandLatencyNs time from a strategy's command to the moment at which the motor follows, ns
+ * @param commandLatencyNs time from the tick after a strategy's command to the moment at which the motor follows, ns
  * @param channels sensors by quantity; what is not here the tool lacks. {@link Quantity#BLOWS} is never here
  * @param blowDetector the blow detector, or null where there is none
  * @param arm motion of the housing
@@ -62,9 +62,12 @@ public record SensorSuite(
         return (double) (tick * periodNs()) / NS_PER_S;
     }
 
-    /** Time at which the motor follows a command given at a sample, s. */
-    public double commandActsAtS(long tick) {
-        return (double) (tick * periodNs() + commandLatencyNs) / NS_PER_S;
+    /**
+     * Whole ticks that a command needs beyond the tick after its sample, the earliest at which any command acts: the command
+     * latency, rounded up.
+     */
+    public int commandLatencyTicks() {
+        return Math.toIntExact((commandLatencyNs + periodNs() - 1) / periodNs());
     }
 
     /** What the tool can sense. */

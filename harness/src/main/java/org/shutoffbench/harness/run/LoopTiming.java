@@ -15,8 +15,8 @@ public record LoopTiming(long samplePeriodNs, int latencyTicks, int timeLimitTic
         }
     }
 
-    /** Time of a tick in s. */
+    /** Time of a tick in s: the very double at which sensors are sampled. */
     public double timeS(int tick) {
-        return tick * (samplePeriodNs * 1e-9);
+        return (double) (tick * samplePeriodNs) / 1_000_000_000;
     }
 }
