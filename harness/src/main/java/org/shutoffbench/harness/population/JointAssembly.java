@@ -1,0 +1,174 @@
+package org.shutoffbench.harness.population;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.shutoffbench.harness.scenario.JointFamily;
+import org.shutoffbench.harness.scenario.JointKey;
+import org.shutoffbench.harness.scenario.Part;
+import org.shutoffbench.joint.Galling;
+import org.shutoffbench.joint.JointLaw;
+import org.shutoffbench.joint.JointSpecification;
+import org.shutoffbench.joint.Resistance;
+import org.shutoffbench.joint.TorqueTension;
+import org.shutoffbench.joint.YieldLimit;
+import org.shutoffbench.joint.Yielding;
+import org.shutoffbench.joint.strength.PropertyClass;
+import org.shutoffbench.joint.thread.ScrewThread;
+
+/** Puts a joint together from the numbers drawn for it. */
+final class JointAssembly {
+
+    private static final double TURN_RAD = 2 * Math.PI;
+
+    private final JointFamily family;
+    private final Map<JointKey, Double> drawn;
+    private final double snugRad;
+
+    JointAssembly(JointFamily family, Map<JointKey, Double> drawn) {
+        this.family = family;
+        this.drawn = drawn;
+        this.snugRad = value(JointKey.TURNS_TO_SNUG) * TURN_RAD;
+    }
+
+    /** The number by which a part is there or not. */
+    static JointKey size(Part part) {
+        return switch (part) {
+            case PREVAILING -> JointKey.PREVAILING_TORQUE;
+            case FOULING -> JointKey.FOULING_TORQUE;
+            case COATING -> JointKey.COATING_TORQUE;
+            case DAMAGED_THREAD -> JointKey.DAMAGE_TORQUE;
+            case GALLING -> JointKey.GALLING_FACTOR;
+        };
+    }
+
+    /** The value of that number where the part is not there. */
+    static double absent(Part part) {
+        return part == Part.GALLING ? 1 : 0;
+    }
+
+    /**
+     * The law of the joint.
+     *
+     * @throws IllegalArgumentException with the reason, where no such joint can be tightened
+     */
+    JointLaw law() {
+        double threadFriction = threadFriction();
+        JointLaw law = new JointSpecification(
+                        family.thread().screw(),
+                        value(JointKey.D_B),
+                        threadFriction,
+                        bearingFriction(threadFriction),
+                        value(JointKey.STIFFNESS),
+                        value(JointKey.SEATING),
+                        snugRad,
+                        value(JointKey.RUNNING_TORQUE),
+                        value(JointKey.STATIC_RATIO),
+                        yieldLimit(),
+                        resistances(),
+                        galling())
+                .law();
+        return family.yieldRule() == org.shutoffbench.harness.scenario.YieldRule.OFF ? law : withYielding(law);
+    }
+
+    private JointLaw withYielding(JointLaw law) {
+        Yielding yielding =
+                new Yielding(law.yielding().yieldForceN(), value(JointKey.YIELD_SLOPE), value(JointKey.YIELD_FRACTURE));
+        return new JointLaw(
+                law.torqueTension(), law.clamp(), law.freeTorque(), law.staticRatio(), yielding, law.galling());
+    }
+
+    private double threadFriction() {
+        return drawn.containsKey(JointKey.NUT_FACTOR) ? frictionForNutFactor() : value(JointKey.MU_TH);
+    }
+
+    private double bearingFriction(double threadFriction) {
+        if (drawn.containsKey(JointKey.NUT_FACTOR)) {
+            return threadFriction;
+        }
+        return drawn.containsKey(JointKey.MU_B_OVER_MU_TH)
+                ? threadFriction * value(JointKey.MU_B_OVER_MU_TH)
+                : value(JointKey.MU_B);
+    }
+
+    /** The one friction coefficient of thread and bearing face that gives the nut factor: kappa_on = K d. */
+    private double frictionForNutFactor() {
+        ScrewThread screw = family.thread().screw();
+        TorqueTension unit = TorqueTension.of(screw.pitchM(), screw.pitchDiameterM(), value(JointKey.D_B), 1, 1);
+        double frictionLever = value(JointKey.NUT_FACTOR) * screw.majorDiameterM() - unit.helixLeverM();
+        if (!(frictionLever > 0)) {
+            throw new IllegalArgumentException("a nut factor of " + value(JointKey.NUT_FACTOR)
+                    + " leaves nothing for friction: the helix alone makes more");
+        }
+        return frictionLever / (unit.threadLeverM() + unit.bearingLeverM());
+    }
+
+    private YieldLimit yieldLimit() {
+        PropertyClass propertyClass = family.propertyClass();
+        return switch (family.yieldRule()) {
+            case OFF -> YieldLimit.OFF;
+            case AT_FORCE -> new YieldLimit.AtForce(value(JointKey.YIELD_FORCE));
+            case BY_CLASS ->
+                propertyClass == null
+                        ? YieldLimit.OFF
+                        : new YieldLimit.OfMaterial(
+                                propertyClass.strength(family.thread().screw()).yieldPa());
+        };
+    }
+
+    private List<Resistance> resistances() {
+        List<Resistance> resistances = new ArrayList<>();
+        if (has(Part.PREVAILING)) {
+            resistances.add(new Resistance.LockingElement(
+                    value(JointKey.PREVAILING_TORQUE), lockingBegin(), value(JointKey.PREVAILING_RAMP)));
+        }
+        if (has(Part.FOULING)) {
+            resistances.add(new Resistance.Fouling(value(JointKey.FOULING_TORQUE), Resistance.Begin.AT_START));
+        }
+        if (has(Part.COATING)) {
+            resistances.add(Resistance.ThickCoating.growing(value(JointKey.COATING_TORQUE) * TURN_RAD));
+        }
+        if (has(Part.DAMAGED_THREAD)) {
+            resistances.add(new Resistance.ThreadDamage(
+                    value(JointKey.DAMAGE_TORQUE),
+                    value(JointKey.DAMAGE_WIDTH),
+                    Resistance.Begin.fromStart(value(JointKey.DAMAGE_FROM)),
+                    family.damageEveryTurn()));
+        }
+        return resistances;
+    }
+
+    private Resistance.Begin lockingBegin() {
+        if (drawn.containsKey(JointKey.PREVAILING_FROM)) {
+            return Resistance.Begin.fromStart(value(JointKey.PREVAILING_FROM));
+        }
+        double beforeSnug = value(JointKey.PREVAILING_BEFORE_SNUG);
+        if (beforeSnug > snugRad) {
+            throw new IllegalArgumentException(
+                    "the locking element would begin before the start: before_snug exceeds turns_to_snug");
+        }
+        return Resistance.Begin.beforeSnug(beforeSnug);
+    }
+
+    private Galling galling() {
+        if (!has(Part.GALLING)) {
+            return Galling.NONE;
+        }
+        double from = drawn.containsKey(JointKey.GALLING_FROM)
+                ? value(JointKey.GALLING_FROM)
+                : snugRad + value(JointKey.GALLING_PAST_SNUG);
+        return new Galling(from, value(JointKey.GALLING_FACTOR));
+    }
+
+    private boolean has(Part part) {
+        return drawn.containsKey(size(part)) && value(size(part)) != absent(part);
+    }
+
+    private double value(JointKey key) {
+        Double value = drawn.get(key);
+        if (value == null) {
+            throw new IllegalStateException("this joint has no " + key.title());
+        }
+        return value;
+    }
+}

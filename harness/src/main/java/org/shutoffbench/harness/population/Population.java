@@ -1,0 +1,105 @@
+package org.shutoffbench.harness.population;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.shutoffbench.controller.Target;
+import org.shutoffbench.draw.DrawKey;
+import org.shutoffbench.harness.scenario.Grouping;
+import org.shutoffbench.harness.scenario.JointFamily;
+import org.shutoffbench.harness.scenario.JudgedQuantity;
+import org.shutoffbench.harness.scenario.Judgement;
+import org.shutoffbench.harness.scenario.PinnedDraws;
+import org.shutoffbench.harness.scenario.Scenario;
+
+/**
+ * All joints that a scenario can draw under one root seed. Immutable: any thread may draw any joint at any time and gets the
+ * same one.
+ */
+public final class Population {
+
+    private final Scenario scenario;
+    private final List<DrawKey> keys;
+    private final List<FamilyDraw> draws;
+    private final int firstJoint;
+
+    /** The population of a scenario; its own root seed is replaced by the given one, pinned draws are not. */
+    public Population(Scenario scenario, long rootSeed) {
+        this.scenario = scenario;
+        List<DrawKey> familyKeys = new ArrayList<>();
+        List<FamilyDraw> familyDraws = new ArrayList<>();
+        PinnedDraws pinned = scenario.pinned();
+        for (JointFamily family : scenario.families()) {
+            familyKeys.add(
+                    pinned == null
+                            ? DrawKey.of(rootSeed, scenario.name(), family.name())
+                            : DrawKey.of(pinned.seed(), pinned.scenario(), pinned.family()));
+            familyDraws.add(new FamilyDraw(scenario, family));
+        }
+        this.keys = List.copyOf(familyKeys);
+        this.draws = List.copyOf(familyDraws);
+        this.firstJoint = pinned == null ? 0 : pinned.joint();
+    }
+
+    /** The population under the scenario's own root seed. */
+    public Population(Scenario scenario) {
+        this(scenario, scenario.seed());
+    }
+
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    /** Every source of scatter of a family, in the order of the scenario's keys. */
+    public List<ScatterSource> sources(int family) {
+        return draws.get(family).sources();
+    }
+
+    /**
+     * Joint number k of a family, from 0.
+     *
+     * @throws ImpossibleJointException where no such joint can be tightened
+     */
+    public DrawnCase draw(int family, int joint) {
+        return draw(family, joint, keyed(family, joint));
+    }
+
+    /**
+     * The same with draws from elsewhere.
+     *
+     * @throws ImpossibleJointException where no such joint can be tightened
+     */
+    public DrawnCase draw(int family, int joint, DrawSource source) {
+        if (joint < 0) {
+            throw new IllegalArgumentException("joints count from 0");
+        }
+        return draws.get(family).draw(family, joint, indices(joint), source);
+    }
+
+    /**
+     * What the tool is set to on a family: the target torque, or the torque that makes the target clamp force on the median
+     * joint, as someone who knows the nominal friction would set it.
+     */
+    public Target target(int family) {
+        Judgement judgement = scenario.judgement();
+        double torqueNm = judgement.target().si();
+        if (judgement.quantity() == JudgedQuantity.CLAMP_FORCE) {
+            torqueNm *= draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
+        }
+        return new Target((float) torqueNm, (float) judgement.window().si());
+    }
+
+    /** The keyed draws of a joint, for those who replace some of them. */
+    public DrawSource keyed(int family, int joint) {
+        Indices at = indices(joint);
+        return new KeyedDraws(keys.get(family), at.lot(), at.piece(), at.run(), at.tool());
+    }
+
+    private Indices indices(int joint) {
+        Grouping groups = scenario.grouping();
+        int run = firstJoint + joint;
+        return new Indices(groups.lot(run), groups.piece(run), groups.repeat(run), run, groups.tool(run));
+    }
+
+    /** Indices of one tightening at every level. */
+    record Indices(int lot, int piece, int repeat, int run, int tool) {}
+}
