@@ -2,7 +2,7 @@ package org.shutoffbench.controller;
 
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.StringJoiner;
 
 /**
  * What the tool provides to a strategy: fixed when the strategy is made.
@@ -29,8 +29,10 @@ public record Provision(int sampleRateHz, Set<Channel> channels) {
         missing.addAll(descriptor.requiredChannels());
         missing.removeAll(channels);
         if (!missing.isEmpty()) {
-            throw new IllegalArgumentException("\"" + descriptor.name() + "\" needs channels that the tool lacks: "
-                    + missing.stream().map(Channel::title).collect(Collectors.joining(", ")));
+            StringJoiner titles = new StringJoiner(", ");
+            missing.forEach(channel -> titles.add(channel.title()));
+            throw new IllegalArgumentException(
+                    "\"" + descriptor.name() + "\" needs channels that the tool lacks: " + titles);
         }
     }
 

@@ -12,7 +12,12 @@ import picocli.CommandLine.Spec;
         name = "shutoff-bench",
         mixinStandardHelpOptions = true,
         versionProvider = ShutoffBench.Version.class,
-        description = "Measures how repeatably shutoff strategies bring randomised bolted joints to their target.")
+        description =
+                "Measures how repeatably shutoff strategies bring randomised bolted joints to their target, and how"
+                        + " often they say done when the joint is not.",
+        subcommands = {RunCommand.class, TraceCommand.class, CheckCommand.class, TuneCommand.class, ConformCommand.class
+        },
+        footer = {"", "Example: shutoff-bench run docs/examples/harbour-walkway.yaml --out walkway", "", Caution.TEXT})
 public final class ShutoffBench implements Runnable {
 
     @Spec
@@ -29,7 +34,7 @@ public final class ShutoffBench implements Runnable {
     }
 
     static CommandLine commandLine() {
-        return new CommandLine(new ShutoffBench());
+        return new CommandLine(new ShutoffBench()).setExecutionExceptionHandler(new Failure());
     }
 
     /** Without a subcommand there is nothing to do: says so, with the usage, and the exit code of a usage error. */
@@ -38,12 +43,17 @@ public final class ShutoffBench implements Runnable {
         throw new ParameterException(spec.commandLine(), "Missing command");
     }
 
+    /** The version in the jar's manifest, or a word that says there is no jar. */
+    static String version() {
+        String version = ShutoffBench.class.getPackage().getImplementationVersion();
+        return version == null ? "(unpackaged)" : version;
+    }
+
     static final class Version implements IVersionProvider {
         /** {@return the version in the jar's manifest, or a word that says there is no jar} */
         @Override
         public String[] getVersion() {
-            String version = ShutoffBench.class.getPackage().getImplementationVersion();
-            return new String[] {"shutoff-bench " + (version == null ? "(unpackaged)" : version)};
+            return new String[] {"shutoff-bench " + version()};
         }
     }
 }

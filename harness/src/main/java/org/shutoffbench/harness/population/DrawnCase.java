@@ -2,6 +2,7 @@ package org.shutoffbench.harness.population;
 
 import java.util.Map;
 import org.shutoffbench.joint.JointLaw;
+import org.shutoffbench.sensor.SensorErrors;
 import org.shutoffbench.tool.ImpactTool;
 
 /**
@@ -16,6 +17,7 @@ import org.shutoffbench.tool.ImpactTool;
  * @param law what the nut resists with
  * @param impactTool the tool
  * @param supplyRatio battery voltage over nominal
+ * @param sensorErrors gain and offset errors of the tool's sensors
  * @param operator settings drawn of the operator, by setting, in the unit that strategies declare
  * @param noiseKey key of all noise of the run
  * @param values everything drawn or fixed, by name and in SI: {@code prevailing torque}, {@code tool k_s}; a part that this
@@ -31,6 +33,7 @@ public record DrawnCase(
         JointLaw law,
         ImpactTool impactTool,
         double supplyRatio,
+        SensorErrors sensorErrors,
         Map<String, Double> operator,
         long noiseKey,
         Map<String, Double> values) {

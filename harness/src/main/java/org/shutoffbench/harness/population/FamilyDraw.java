@@ -17,6 +17,7 @@ import org.shutoffbench.harness.scenario.Part;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ToolKey;
 import org.shutoffbench.harness.scenario.ToolRecipe;
+import org.shutoffbench.sensor.SensorSuite;
 import org.shutoffbench.tool.ImpactTool;
 
 /** Draws the joints of one family. */
@@ -30,9 +31,11 @@ final class FamilyDraw {
     private final Map<ToolKey, DrawnAmount> tool = new EnumMap<>(ToolKey.class);
     private final Map<OperatorDraw, DrawnAmount> operator = new LinkedHashMap<>();
     private final DrawnAmount supply;
+    private final SensorSuite suite;
 
     FamilyDraw(Scenario scenario, JointFamily family) {
         this.family = family;
+        this.suite = scenario.sensors().suite();
         family.numbers()
                 .forEach((key, amount) ->
                         joint.put(key, new DrawnAmount(ScatterSource.Group.JOINT, key.title(), amount)));
@@ -80,6 +83,7 @@ final class FamilyDraw {
                     new JointAssembly(family, drawn).law(),
                     impactTool,
                     supplyRatio,
+                    source.sensorErrors(suite),
                     settings,
                     source.noiseKey(),
                     Collections.unmodifiableMap(values));

@@ -1,5 +1,8 @@
 package org.shutoffbench.harness.population;
 
+import org.shutoffbench.sensor.SensorErrors;
+import org.shutoffbench.sensor.SensorSuite;
+
 /**
  * The mild joint: every draw at its median, parts that are present with a probability of less than one half absent.
  *
@@ -10,5 +13,10 @@ public record MedianDraws(long noiseKey) implements DrawSource {
     @Override
     public double uniform(ScatterSource source) {
         return 0.5;
+    }
+
+    @Override
+    public SensorErrors sensorErrors(SensorSuite suite) {
+        return SensorErrors.NONE;
     }
 }

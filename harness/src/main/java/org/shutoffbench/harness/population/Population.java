@@ -83,7 +83,8 @@ public final class Population {
         Judgement judgement = scenario.judgement();
         double torqueNm = judgement.target().si();
         if (judgement.quantity() == JudgedQuantity.CLAMP_FORCE) {
-            torqueNm *= draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
+            torqueNm *=
+                    draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
         }
         return new Target((float) torqueNm, (float) judgement.window().si());
     }

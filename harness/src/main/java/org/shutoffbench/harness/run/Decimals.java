@@ -6,14 +6,16 @@ package org.shutoffbench.harness.run;
  */
 public final class Decimals {
 
-    private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
+    private static final long[] POWERS = {
+        1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000
+    };
 
     private Decimals() {}
 
     /**
      * The nearest value with so many decimals; ties go up, minus zero becomes zero, NaN stays.
      *
-     * @param digits 0 to 6
+     * @param digits 0 to 9
      */
     public static double round(double value, int digits) {
         return Double.isNaN(value) ? value : scaled(value, digits) / (double) POWERS[digits];

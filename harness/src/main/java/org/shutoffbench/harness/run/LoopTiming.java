@@ -1,5 +1,7 @@
 package org.shutoffbench.harness.run;
 
+import org.shutoffbench.sensor.SensorSuite;
+
 /**
  * The clockwork of a closed loop, in whole ticks.
  *
@@ -9,14 +11,27 @@ package org.shutoffbench.harness.run;
  */
 public record LoopTiming(long samplePeriodNs, int latencyTicks, int timeLimitTicks) {
 
+    private static final long NS_PER_S = 1_000_000_000;
+
     public LoopTiming {
         if (samplePeriodNs <= 0 || latencyTicks < 0 || timeLimitTicks <= 0) {
             throw new IllegalArgumentException("period and time limit must be positive, the latency not negative");
         }
     }
 
-    /** Time of a tick in s: the very double at which sensors are sampled. */
+    /**
+     * The clockwork of a sensor suite: a command acts at the next tick, or after the latency, rounded up to whole ticks.
+     *
+     * @param timeLimitS time limit of a tightening, s
+     */
+    public static LoopTiming of(SensorSuite suite, double timeLimitS) {
+        long periodNs = suite.periodNs();
+        long latency = Math.max(1, (suite.commandLatencyNs() + periodNs - 1) / periodNs) - 1;
+        return new LoopTiming(periodNs, (int) latency, (int) Math.round(timeLimitS * NS_PER_S / periodNs));
+    }
+
+    /** Time of a tick in s: the double nearest to tick times period, as the sensors reckon it. */
     public double timeS(int tick) {
-        return (double) (tick * samplePeriodNs) / 1_000_000_000;
+        return (double) (tick * samplePeriodNs) / NS_PER_S;
     }
 }

@@ -19,7 +19,7 @@ import org.shutoffbench.harness.scenario.unit.Quantity;
 final class ScenarioReader {
 
     private static final int FORMAT = 1;
-    private static final Range SUPPLY = Range.of(Dimension.PURE, "0.75", "1");
+    private static final Range SUPPLY = Range.of(Dimension.PURE, "0.1", "1");
     private static final Range TIME_LIMIT = Range.of(Dimension.TIME, "10 ms", "10 min");
     private static final Range WINDOW = Range.of(Dimension.PURE, "0.1 %", "99 %");
     private static final List<Level> SUPPLY_LEVELS = List.of(Level.REPEAT, Level.LOT, Level.TOOL);

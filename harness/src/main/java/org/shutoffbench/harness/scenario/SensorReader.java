@@ -1,6 +1,5 @@
 package org.shutoffbench.harness.scenario;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import org.shutoffbench.controller.Channel;
@@ -29,9 +28,13 @@ final class SensorReader {
             sensors.missing("based on", "name a preset: " + String.join(", ", PRESETS));
         }
         EnumSet<Channel> channels = channels(basis);
+        EnumSet<Channel> possible = possible(basis);
         for (Channel channel : Channel.values()) {
             boolean there = sensors.yesOrNo(channel.title(), channels.contains(channel));
-            if (there) {
+            if (there && !possible.contains(channel)) {
+                sensors.problem(
+                        channel.title(), "the sensors \"" + basis + "\" cannot have this channel; allowed here: no");
+            } else if (there) {
                 channels.add(channel);
             } else {
                 channels.remove(channel);
@@ -42,10 +45,16 @@ final class SensorReader {
     }
 
     private static EnumSet<Channel> channels(String preset) {
-        EnumSet<Channel> all = EnumSet.copyOf(Arrays.asList(Channel.values()));
+        EnumSet<Channel> all = possible(preset);
         if (!preset.equals("ideal")) {
             all.remove(Channel.TORQUE);
         }
         return all;
+    }
+
+    private static EnumSet<Channel> possible(String preset) {
+        EnumSet<Channel> possible = EnumSet.noneOf(Channel.class);
+        SensorRecipe.fullest(preset).quantities().forEach(quantity -> possible.add(Channel.valueOf(quantity.name())));
+        return possible;
     }
 }

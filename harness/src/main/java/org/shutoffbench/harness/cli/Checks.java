@@ -1,0 +1,57 @@
+package org.shutoffbench.harness.cli;
+
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.scenario.Scenario;
+import org.shutoffbench.harness.scenario.unit.Dimension;
+import org.shutoffbench.harness.scenario.unit.Quantity;
+
+/** Ranges of options that several commands share. */
+final class Checks {
+
+    private static final int MOST_THREADS = 1024;
+
+    private Checks() {}
+
+    static int joints(int joints) {
+        if (joints < 1 || joints > Scenario.MOST_JOINTS) {
+            throw new InputException(
+                    "--joints " + joints + ": give 1 to " + Scenario.MOST_JOINTS + " joints per family");
+        }
+        return joints;
+    }
+
+    static int threads(int threads) {
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new InputException("--threads " + threads + ": give 1 to " + MOST_THREADS);
+        }
+        return threads;
+    }
+
+    /** Index of a family by name; the first where none is named. */
+    static int family(Scenario scenario, @Nullable String name) {
+        if (name == null) {
+            return 0;
+        }
+        int index = scenario.familyIndex(name);
+        if (index < 0) {
+            throw new InputException("--family \"" + name + "\" is not in the scenario, which has "
+                    + scenario.families().stream().map(f -> f.name()).collect(Collectors.joining(", ")));
+        }
+        return index;
+    }
+
+    /** A time such as "2.5s" or "2.5 s", in s. */
+    static double seconds(String option, String text) {
+        try {
+            double seconds = Quantity.parse(text.replaceFirst("(?<=[0-9.])(?=[a-z])", " "), Dimension.TIME)
+                    .si();
+            if (seconds > 0) {
+                return seconds;
+            }
+        } catch (IllegalArgumentException notATime) {
+            throw new InputException(option + " " + text + ": give a time with its unit, such as 2.5s");
+        }
+        throw new InputException(option + " " + text + ": the time must be above 0");
+    }
+}

@@ -1,0 +1,88 @@
+package org.shutoffbench.harness.cli;
+
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.study.CellSummary;
+import org.shutoffbench.harness.study.Family;
+import org.shutoffbench.harness.study.Rate;
+import org.shutoffbench.harness.study.Rates;
+import org.shutoffbench.harness.study.Strategy;
+import org.shutoffbench.harness.study.StudySummary;
+
+/** The table that {@code run} prints: in-window and silent-miss rates with their intervals, strategies by families. */
+final class SummaryTable {
+
+    private static final String GAP = "  ";
+
+    private final StudySummary summary;
+    private final StringBuilder text = new StringBuilder();
+    private final int nameWidth;
+    private final int cellWidth;
+
+    SummaryTable(StudySummary summary) {
+        this.summary = summary;
+        this.nameWidth = summary.strategies().stream()
+                .mapToInt(s -> title(s).length())
+                .max()
+                .orElse(0);
+        this.cellWidth = Math.max(
+                20,
+                summary.families().stream()
+                        .mapToInt(f -> f.name().length())
+                        .max()
+                        .orElse(0));
+        header();
+        for (int s = 0; s < summary.strategies().size(); s++) {
+            line(title(summary.strategies().get(s)), "in window ", s, Rates::inWindow);
+            line("", "silent miss", s, Rates::silentMiss);
+        }
+        text.append(String.format(
+                Locale.ROOT,
+                "%% of joints, in brackets the %.0f %% interval (%s); silent miss: the tool says done and the joint is loose.%n",
+                100 * summary.methods().confidence(),
+                summary.methods().rates().title()));
+    }
+
+    private interface Pick {
+        Rate from(Rates rates);
+    }
+
+    private static String title(Strategy strategy) {
+        return strategy.name() + " (" + strategy.settings().title() + ")";
+    }
+
+    private void header() {
+        text.append(pad("", nameWidth)).append(GAP).append(pad("", 11));
+        for (Family family : summary.families()) {
+            text.append(GAP).append(pad(family.name(), cellWidth));
+        }
+        text.append(System.lineSeparator());
+    }
+
+    private void line(String name, String what, int strategy, Pick pick) {
+        text.append(pad(name, nameWidth)).append(GAP).append(pad(what, 11));
+        for (int f = 0; f < summary.families().size(); f++) {
+            text.append(GAP).append(pad(cell(summary.cell(f, strategy), pick), cellWidth));
+        }
+        text.append(System.lineSeparator());
+    }
+
+    private static String cell(CellSummary cell, Pick pick) {
+        @Nullable Rates rates = cell.rates();
+        if (rates == null) {
+            return "not run";
+        }
+        Rate rate = pick.from(rates);
+        return String.format(
+                Locale.ROOT, "%.1f (%.1f to %.1f)", 100 * rate.estimate(), 100 * rate.low(), 100 * rate.high());
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}

@@ -1,0 +1,88 @@
+package org.shutoffbench.harness.run;
+
+import java.net.MalformedURLException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.shutoffbench.controller.StrategyDescriptor;
+import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.strategy.Strategies;
+import org.shutoffbench.harness.scenario.StrategyDirectory;
+import org.shutoffbench.harness.scenario.StrategyEntry;
+
+/** Finds strategies: ours by name, anybody's by class and jar. */
+public final class StrategyCatalogue implements StrategyDirectory {
+
+    private final Map<String, StrategyFactory> external = new ConcurrentHashMap<>();
+
+    @Override
+    public Set<String> names() {
+        return Strategies.byName().keySet();
+    }
+
+    @Override
+    public StrategyDescriptor descriptor(String name) {
+        return ours(name).descriptor();
+    }
+
+    @Override
+    public StrategyDescriptor external(String className, Path jar) {
+        return externalFactory(className, jar).descriptor();
+    }
+
+    /** The factory of a scenario's strategy. */
+    public StrategyFactory factory(StrategyEntry entry) {
+        StrategyEntry.External from = entry.external();
+        return from == null ? ours(entry.name()) : externalFactory(from.className(), from.file());
+    }
+
+    private static StrategyFactory ours(String name) {
+        StrategyFactory factory = Strategies.byName().get(name);
+        if (factory == null) {
+            throw new IllegalArgumentException("no strategy is called \"" + name + "\"");
+        }
+        return factory;
+    }
+
+    /**
+     * Loads a strategy from a jar. Its code runs with all rights of this program: use jars you trust.
+     *
+     * @throws IllegalArgumentException with a message for people, where it cannot be had
+     */
+    public StrategyFactory externalFactory(String className, Path jar) {
+        Path file = jar.toAbsolutePath().normalize();
+        return external.computeIfAbsent(file + "!" + className, key -> load(className, file));
+    }
+
+    private static StrategyFactory load(String className, Path jar) {
+        if (!Files.isReadable(jar)) {
+            throw new IllegalArgumentException("the jar " + jar + " cannot be read");
+        }
+        try {
+            URL[] path = {jar.toUri().toURL()};
+            // stays open: classes are loaded from it for as long as the strategy is used
+            @SuppressWarnings("resource")
+            ClassLoader loader = new URLClassLoader(path, StrategyFactory.class.getClassLoader());
+            Object made = Class.forName(className, true, loader)
+                    .getDeclaredConstructor()
+                    .newInstance();
+            if (made instanceof StrategyFactory factory) {
+                return factory;
+            }
+            throw new IllegalArgumentException(className + " is no " + StrategyFactory.class.getName());
+        } catch (ClassNotFoundException missing) {
+            throw new IllegalArgumentException("the jar " + jar + " has no class " + className, missing);
+        } catch (NoSuchMethodException | IllegalAccessException hidden) {
+            throw new IllegalArgumentException(
+                    className + " must be public and have a public constructor without parameters", hidden);
+        } catch (ReflectiveOperationException | LinkageError broken) {
+            throw new IllegalArgumentException(className + " cannot be loaded: " + broken, broken);
+        } catch (MalformedURLException odd) {
+            throw new IllegalArgumentException("the jar " + jar + " cannot be read", odd);
+        }
+    }
+}
