@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.record.Provenance;
 import org.shutoffbench.harness.record.RunFolder;
 import org.shutoffbench.harness.record.RunIdentity;
+import org.shutoffbench.harness.report.FinishedRun;
 import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
@@ -116,6 +117,8 @@ final class RunCommand implements Callable<Integer> {
         Provenance provenance = provenance(scenario, identity, started, kept.get());
         folder.write(RunFolder.PROVENANCE, provenance.json());
         folder.finish();
+        FinishedRun.open(folder.path(), new ScenarioFile(new StrategyCatalogue()))
+                .writeReport();
         print(folder, summary);
     }
 

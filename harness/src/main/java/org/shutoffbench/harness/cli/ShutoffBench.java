@@ -15,7 +15,13 @@ import picocli.CommandLine.Spec;
         description =
                 "Measures how repeatably shutoff strategies bring randomised bolted joints to their target, and how"
                         + " often they say done when the joint is not.",
-        subcommands = {RunCommand.class, TraceCommand.class, CheckCommand.class, TuneCommand.class, ConformCommand.class
+        subcommands = {
+            RunCommand.class,
+            ReportCommand.class,
+            TraceCommand.class,
+            CheckCommand.class,
+            TuneCommand.class,
+            ConformCommand.class
         },
         footer = {"", "Example: shutoff-bench run docs/examples/harbour-walkway.yaml --out walkway", "", Caution.TEXT})
 public final class ShutoffBench implements Runnable {

@@ -1,0 +1,156 @@
+package org.shutoffbench.harness.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.study.CellSummary;
+import org.shutoffbench.harness.study.PairedComparison;
+import org.shutoffbench.harness.study.Ranking.Standing;
+import org.shutoffbench.harness.study.Rate;
+import org.shutoffbench.harness.study.Rates;
+import org.shutoffbench.harness.study.StudySummary;
+
+/** The tables behind the matrix: every rate with its interval, what it cost, and every pair compared. */
+final class RateTables {
+
+    private final StudySummary summary;
+    private final Names names;
+
+    RateTables(StudySummary summary, Names names) {
+        this.summary = summary;
+        this.names = names;
+    }
+
+    PlainTable rates() {
+        List<List<String>> rows = new ArrayList<>();
+        forEachCell((head, cell) -> {
+            Rates r = cell.rates();
+            if (r == null) {
+                List<String> row = new ArrayList<>(List.of(head, "0 of " + cell.planned(), reason(cell)));
+                while (row.size() < 13) {
+                    row.add("");
+                }
+                rows.add(row);
+                return;
+            }
+            rows.add(List.of(
+                    head,
+                    cell.run() + " of " + cell.planned(),
+                    rate(r.inWindow()),
+                    rate(r.silentMiss()),
+                    rate(r.falseStop()),
+                    rate(r.falseAlarm()),
+                    rate(r.undecided()),
+                    rate(r.reached()),
+                    rate(r.unseated()),
+                    rate(r.low()),
+                    rate(r.high()),
+                    rate(r.yielded()),
+                    rate(r.fractured())));
+        });
+        return new PlainTable(
+                "Table of all rates, with false stops, false alarms and undecided",
+                "% of joints run; intervals in brackets",
+                List.of(
+                        "Family, strategy",
+                        "joints",
+                        "in window",
+                        "silent miss",
+                        "false stop",
+                        "false alarm",
+                        "undecided",
+                        "called done",
+                        "unseated",
+                        "low",
+                        "high",
+                        "yielded",
+                        "fractured"),
+                rows);
+    }
+
+    PlainTable effort() {
+        List<List<String>> rows = new ArrayList<>();
+        forEachCell((head, cell) -> {
+            if (cell.effort() != null) {
+                rows.add(List.of(
+                        head,
+                        estimate(
+                                cell.effort().meanBlows().value(),
+                                cell.effort().meanBlows().low(),
+                                cell.effort().meanBlows().high(),
+                                1),
+                        estimate(
+                                cell.effort().meanTimeS().value(),
+                                cell.effort().meanTimeS().low(),
+                                cell.effort().meanTimeS().high(),
+                                3),
+                        estimate(
+                                cell.effort().meanRunOnDeg().value(),
+                                cell.effort().meanRunOnDeg().low(),
+                                cell.effort().meanRunOnDeg().high(),
+                                2)));
+            }
+        });
+        return new PlainTable(
+                "Table of blows, time and run-on",
+                "Means; intervals in brackets",
+                List.of("Family, strategy", "blows", "time to stop, s", "run-on, deg"),
+                rows);
+    }
+
+    PlainTable comparisons() {
+        List<List<String>> rows = new ArrayList<>();
+        for (PairedComparison c : summary.comparisons()) {
+            PairedComparison.PairedRates in = c.inWindow();
+            PairedComparison.PairedRates miss = c.silentMiss();
+            rows.add(List.of(
+                    names.family(c.family()) + ": " + names.strategy(c.first()) + " less " + names.strategy(c.second()),
+                    Long.toString(c.n()),
+                    difference(in),
+                    p(in.pHolm()),
+                    difference(miss),
+                    p(miss.pHolm())));
+        }
+        return new PlainTable(
+                "Table of paired comparisons",
+                "Differences in points on the same joints, bounds in brackets; p by the exact McNemar test, adjusted by Holm",
+                List.of("Family, pair", "joints", "in window", "p", "silent miss", "p"),
+                rows);
+    }
+
+    private interface CellReader {
+        void read(String head, CellSummary cell);
+    }
+
+    private void forEachCell(CellReader reader) {
+        for (int f = 0; f < summary.families().size(); f++) {
+            for (Standing standing : summary.ranking().standings()) {
+                reader.read(
+                        names.family(f) + ", " + names.strategy(standing.strategy()),
+                        summary.cell(f, standing.strategy()));
+            }
+        }
+    }
+
+    private static String reason(CellSummary cell) {
+        return cell.reason() == null ? "not run" : "not run: " + cell.reason();
+    }
+
+    private static String rate(Rate rate) {
+        return Printed.percent(rate) + " (" + Printed.interval(rate) + ")";
+    }
+
+    private static String difference(PairedComparison.PairedRates rates) {
+        return Printed.points(rates.difference()) + " (" + Printed.points(rates.low()) + " to "
+                + Printed.points(rates.high()) + ")";
+    }
+
+    private static String estimate(@Nullable Double value, @Nullable Double low, @Nullable Double high, int decimals) {
+        return Printed.fixed(value, decimals) + " (" + Printed.fixed(low, decimals) + " to "
+                + Printed.fixed(high, decimals) + ")";
+    }
+
+    private static String p(double p) {
+        return p < 0.001 ? "<0.001" : Printed.fixed(p, 3);
+    }
+}

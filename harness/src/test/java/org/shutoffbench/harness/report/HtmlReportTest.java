@@ -1,0 +1,88 @@
+package org.shutoffbench.harness.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.shutoffbench.harness.study.Family;
+import org.shutoffbench.harness.study.Methods;
+import org.shutoffbench.harness.study.StoppingReport;
+import org.shutoffbench.harness.study.Strategy;
+import org.shutoffbench.harness.study.StudyAccumulator;
+import org.shutoffbench.harness.study.StudyPlan;
+import org.shutoffbench.harness.study.StudySummary;
+
+/** The page as text: what a reader without a script gets, and what must never get into it. */
+class HtmlReportTest {
+
+    private static final InventedStudy STUDY = new InventedStudy(500);
+    private static final String PAGE = HtmlReport.html(STUDY.summary, InventedStudy.facts(), STUDY.worst());
+    private static final String WITHOUT_SCRIPTS =
+            Pattern.compile("<script.*?</script>", Pattern.DOTALL).matcher(PAGE).replaceAll("");
+
+    @Test
+    void staysUnderThreeMegabytes() {
+        assertThat(PAGE.getBytes(StandardCharsets.UTF_8).length).isLessThan(3_000_000);
+    }
+
+    @Test
+    void leadAndTablesStandWithoutAScript() {
+        assertThat(WITHOUT_SCRIPTS)
+                .contains("cannot be told apart")
+                .contains("<table class=\"matrix\"")
+                .contains("not run: needs a torque channel")
+                .contains("only 212 of 500 joints ran")
+                .contains("Table of all rates, with false stops, false alarms and undecided")
+                .contains(Caution.TEXT.substring(0, 40));
+    }
+
+    @Test
+    void readsNothingFromAnywhere() {
+        assertThat(WITHOUT_SCRIPTS)
+                .doesNotContainPattern("(src|href)=\"(?!data:)")
+                .doesNotContain("url(")
+                .doesNotContain("@import")
+                .contains("default-src 'none'");
+    }
+
+    @Test
+    void namesFromTheScenarioCannotBecomeMarkup() {
+        String attack = "</script><script>alert(1)</script><img src=x onerror=alert(1)>\"'&{{x}}\u2028";
+        StudyPlan plan = new StudyPlan(
+                attack,
+                InventedStudy.JUDGE,
+                List.of(new Family(attack, attack, 60, 60, 60, 1, null)),
+                List.of(new Strategy(attack, Strategy.SettingsKind.GIVEN, List.of(attack))),
+                List.of(new StudyPlan.NotRun(0, 0, attack)),
+                null,
+                Methods.DEFAULT);
+        StudySummary summary =
+                new StudyAccumulator(plan).summarise(new StoppingReport("fixed number of joints", attack, 1, true));
+        String page = HtmlReport.html(
+                summary, new RunFacts(List.of(attack), attack, List.of(new RunFacts.Fact(attack, attack))), null);
+        String outside = Pattern.compile("<script>.*?</script>", Pattern.DOTALL)
+                .matcher(page)
+                .replaceAll("");
+        assertThat(outside).doesNotContain("<script>").doesNotContain("<img");
+        assertThat(outside).contains("&lt;img src&#x3D;x");
+        assertThat(page.split("</script>", -1)).hasSize(4);
+    }
+
+    @Test
+    void everyRateIsPrintedAsTheSummaryHasIt() {
+        STUDY.summary.cells().stream()
+                .filter(cell -> cell.rates() != null)
+                .forEach(cell -> assertThat(WITHOUT_SCRIPTS)
+                        .contains(Printed.percent(cell.rates().inWindow()) + " %, interval "
+                                + Printed.percent(cell.rates().inWindow().low()) + " to "
+                                + Printed.percent(cell.rates().inWindow().high()) + " %"));
+    }
+
+    @Test
+    void equalStudiesGiveEqualBytes() {
+        assertThat(HtmlReport.html(new InventedStudy(500).summary, InventedStudy.facts(), STUDY.worst()))
+                .isEqualTo(PAGE);
+    }
+}
