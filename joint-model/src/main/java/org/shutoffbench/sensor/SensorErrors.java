@@ -26,15 +26,40 @@ public final class SensorErrors {
         java.util.Arrays.fill(gains, 1);
     }
 
+    /** Uniform numbers in the open interval (0, 1) for the errors of one tool's sensors. */
+    public interface Uniforms {
+        double gain(Quantity quantity);
+
+        double offset(Quantity quantity);
+    }
+
     /** Draws one tool's errors. A sensor's draws do not depend on which others the suite has. */
     public static SensorErrors draw(SensorSuite suite, DrawKey key, long tool) {
+        return of(suite, new Uniforms() {
+            @Override
+            public double gain(Quantity quantity) {
+                return key.uniform(Stream.TOOL, tool, FIRST_DRAW + 2 * quantity.code());
+            }
+
+            @Override
+            public double offset(Quantity quantity) {
+                return key.uniform(Stream.TOOL, tool, FIRST_DRAW + 2 * quantity.code() + 1);
+            }
+        });
+    }
+
+    /** The errors that given numbers stand for; asked only of sensors that have such an error. */
+    public static SensorErrors of(SensorSuite suite, Uniforms uniforms) {
         SensorErrors errors = new SensorErrors();
         for (Map.Entry<Quantity, ChannelSensor> entry : suite.channels().entrySet()) {
-            int q = entry.getKey().code();
-            int draw = FIRST_DRAW + 2 * q;
+            Quantity quantity = entry.getKey();
             ChannelSensor sensor = entry.getValue();
-            errors.gains[q] = 1 + sensor.gainError() * key.draw(STANDARD, Stream.TOOL, tool, draw);
-            errors.offsets[q] = sensor.offsetError() * key.draw(STANDARD, Stream.TOOL, tool, draw + 1);
+            if (sensor.gainError() > 0) {
+                errors.gains[quantity.code()] = 1 + sensor.gainError() * STANDARD.quantile(uniforms.gain(quantity));
+            }
+            if (sensor.offsetError() > 0) {
+                errors.offsets[quantity.code()] = sensor.offsetError() * STANDARD.quantile(uniforms.offset(quantity));
+            }
         }
         return errors;
     }

@@ -1,16 +1,10 @@
 package org.shutoffbench.harness.population;
 
-import org.shutoffbench.sensor.SensorErrors;
-import org.shutoffbench.sensor.SensorSuite;
-
 /** Where the draws of one joint come from: the keyed generator, or whoever looks for particular joints. */
 public interface DrawSource {
 
     /** The uniform number of a source, in the open interval (0, 1). */
     double uniform(ScatterSource source);
-
-    /** Gain and offset errors of the tool's sensors. */
-    SensorErrors sensorErrors(SensorSuite suite);
 
     /** The key of all noise of this joint's run. */
     long noiseKey();

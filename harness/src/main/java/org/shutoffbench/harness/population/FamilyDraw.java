@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.shutoffbench.draw.Stream;
+import org.shutoffbench.harness.scenario.JointAssembly;
 import org.shutoffbench.harness.scenario.JointFamily;
 import org.shutoffbench.harness.scenario.JointKey;
 import org.shutoffbench.harness.scenario.Level;
@@ -17,7 +18,6 @@ import org.shutoffbench.harness.scenario.Part;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ToolKey;
 import org.shutoffbench.harness.scenario.ToolRecipe;
-import org.shutoffbench.sensor.SensorSuite;
 import org.shutoffbench.tool.ImpactTool;
 
 /** Draws the joints of one family. */
@@ -31,11 +31,11 @@ final class FamilyDraw {
     private final Map<ToolKey, DrawnAmount> tool = new EnumMap<>(ToolKey.class);
     private final Map<OperatorDraw, DrawnAmount> operator = new LinkedHashMap<>();
     private final DrawnAmount supply;
-    private final SensorSuite suite;
+    private final SensorErrorDraw sensors;
 
     FamilyDraw(Scenario scenario, JointFamily family) {
         this.family = family;
-        this.suite = scenario.sensors().suite();
+        this.sensors = new SensorErrorDraw(scenario.sensors().suite());
         family.numbers()
                 .forEach((key, amount) ->
                         joint.put(key, new DrawnAmount(ScatterSource.Group.JOINT, key.title(), amount)));
@@ -59,6 +59,7 @@ final class FamilyDraw {
         joint.values().forEach(amount -> sources.addAll(amount.sources()));
         sources.addAll(parts.values());
         tool.values().forEach(amount -> sources.addAll(amount.sources()));
+        sources.addAll(sensors.sources());
         sources.addAll(supply.sources());
         operator.values().forEach(amount -> sources.addAll(amount.sources()));
         return new ArrayList<>(sources);
@@ -83,7 +84,7 @@ final class FamilyDraw {
                     new JointAssembly(family, drawn).law(),
                     impactTool,
                     supplyRatio,
-                    source.sensorErrors(suite),
+                    sensors.draw(source, values),
                     settings,
                     source.noiseKey(),
                     Collections.unmodifiableMap(values));

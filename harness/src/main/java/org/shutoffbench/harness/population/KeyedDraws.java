@@ -2,8 +2,6 @@ package org.shutoffbench.harness.population;
 
 import org.shutoffbench.draw.DrawKey;
 import org.shutoffbench.draw.Stream;
-import org.shutoffbench.sensor.SensorErrors;
-import org.shutoffbench.sensor.SensorSuite;
 
 /**
  * Draws of one joint by key and index.
@@ -32,10 +30,5 @@ record KeyedDraws(DrawKey key, long lot, long piece, long run, long tool) implem
     @Override
     public long noiseKey() {
         return key.noiseKey(Stream.SENSOR, run, NOISE);
-    }
-
-    @Override
-    public SensorErrors sensorErrors(SensorSuite suite) {
-        return SensorErrors.draw(suite, key, tool);
     }
 }

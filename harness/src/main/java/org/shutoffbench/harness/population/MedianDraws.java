@@ -1,8 +1,5 @@
 package org.shutoffbench.harness.population;
 
-import org.shutoffbench.sensor.SensorErrors;
-import org.shutoffbench.sensor.SensorSuite;
-
 /**
  * The mild joint: every draw at its median, parts that are present with a probability of less than one half absent.
  *
@@ -13,10 +10,5 @@ public record MedianDraws(long noiseKey) implements DrawSource {
     @Override
     public double uniform(ScatterSource source) {
         return 0.5;
-    }
-
-    @Override
-    public SensorErrors sensorErrors(SensorSuite suite) {
-        return SensorErrors.NONE;
     }
 }

@@ -2,8 +2,6 @@ package org.shutoffbench.harness.population;
 
 import java.util.Map;
 import org.apache.commons.statistics.distribution.NormalDistribution;
-import org.shutoffbench.sensor.SensorErrors;
-import org.shutoffbench.sensor.SensorSuite;
 
 /** Draws of which some are given by their standard-normal coordinate. */
 record ReplacedDraws(DrawSource others, Map<ScatterSource, Double> normals) implements DrawSource {
@@ -22,10 +20,5 @@ record ReplacedDraws(DrawSource others, Map<ScatterSource, Double> normals) impl
     @Override
     public long noiseKey() {
         return others.noiseKey();
-    }
-
-    @Override
-    public SensorErrors sensorErrors(SensorSuite suite) {
-        return others.sensorErrors(suite);
     }
 }

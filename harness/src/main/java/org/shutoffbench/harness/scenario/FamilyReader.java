@@ -27,6 +27,7 @@ final class FamilyReader {
 
     @Nullable
     JointFamily read(String name) {
+        int before = family.problems().count();
         JointFamily.WrittenThread thread = new ThreadReader(family).read();
         friction(thread);
         required(family, JointKey.STIFFNESS);
@@ -42,9 +43,12 @@ final class FamilyReader {
         part(Part.DAMAGED_THREAD, section -> everyTurn[0] = damage(section));
         part(Part.GALLING, this::galling);
         family.finish();
-        return thread == null
-                ? null
-                : new JointFamily(name, thread, propertyClass, rule, numbers, presence, everyTurn[0]);
+        if (thread == null || family.problems().count() > before) {
+            return null;
+        }
+        JointFamily read = new JointFamily(name, thread, propertyClass, rule, numbers, presence, everyTurn[0]);
+        new PossibleJoint(family, read).require();
+        return read;
     }
 
     private @Nullable PropertyClass propertyClass() {

@@ -64,10 +64,9 @@ final class ScenarioText {
 
     private void sensors(SensorRecipe sensors) {
         open(0, "sensors");
-        line(1, "based on", sensors.basis());
-        for (Channel channel : Channel.values()) {
-            line(1, channel.title(), yesOrNo(sensors.channels().contains(channel)));
-        }
+        new SensorText(sensors)
+                .lines()
+                .forEach(line -> text.append("  ").append(line).append('\n'));
     }
 
     private void family(JointFamily family) {
@@ -200,12 +199,12 @@ final class ScenarioText {
             return words;
         }
         StringBuilder quoted = new StringBuilder("\"");
-        words.chars()
-                .forEach(c -> quoted.append(
-                        c == '"' || c == '\\'
-                                ? "\\" + (char) c
-                                : c < ' ' ? String.format("\\x%02x", c) : String.valueOf((char) c)));
+        words.chars().forEach(c -> quoted.append(isPlain(c) ? String.valueOf((char) c) : String.format("\\u%04x", c)));
         return quoted.append('"').toString();
+    }
+
+    private static boolean isPlain(int c) {
+        return (c >= ' ' && c < 0x7f && c != '"' && c != '\\') || Character.isLetterOrDigit((char) c);
     }
 
     private void open(int depth, String key) {

@@ -1,5 +1,7 @@
 package org.shutoffbench.harness.scenario;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Set;
 import org.shutoffbench.controller.Channel;
 import org.shutoffbench.sensor.Quantity;
@@ -10,32 +12,30 @@ import org.shutoffbench.sensor.SensorSuite;
  * What the tool senses with.
  *
  * @param basis name of the preset that it was made from
- * @param channels what the tool has
+ * @param suite the sensors with all their numbers
  */
-public record SensorRecipe(String basis, Set<Channel> channels) {
+public record SensorRecipe(String basis, SensorSuite suite) {
 
-    public SensorRecipe {
-        channels = Set.copyOf(channels);
-    }
-
-    /** What each preset can have at most, by name. */
-    static SensorSuite fullest(String preset) {
-        return switch (preset) {
+    /** A preset as it is. */
+    static SensorRecipe of(String basis) {
+        SensorSuite suite = switch (basis) {
             case "ideal" -> SensorPresets.IDEAL;
-            case "good" -> SensorPresets.GOOD_WITH_TORQUE;
+            case "good" -> SensorPresets.GOOD;
             case "cheap" -> SensorPresets.CHEAP;
-            default -> throw new IllegalArgumentException("no sensors are called \"" + preset + "\"");
+            default -> throw new IllegalArgumentException("no sensors are called \"" + basis + "\"");
         };
+        return new SensorRecipe(basis, suite.named(basis));
     }
 
-    /** The sensors: the preset's, as far as the tool has the channel. */
-    public SensorSuite suite() {
-        SensorSuite suite = fullest(basis);
-        for (Quantity quantity : suite.quantities()) {
-            if (!channels.contains(Channel.valueOf(quantity.name()))) {
-                suite = suite.without(quantity);
-            }
-        }
-        return suite.named(basis);
+    /** What the tool has. */
+    public Set<Channel> channels() {
+        EnumSet<Channel> channels = EnumSet.noneOf(Channel.class);
+        suite.quantities().forEach(quantity -> channels.add(channel(quantity)));
+        return Collections.unmodifiableSet(channels);
+    }
+
+    /** The channel by which strategies get a quantity. */
+    static Channel channel(Quantity quantity) {
+        return Channel.valueOf(quantity.name());
     }
 }

@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import org.shutoffbench.harness.population.DrawSource;
 import org.shutoffbench.harness.population.DrawnCase;
 import org.shutoffbench.harness.population.MedianDraws;
 import org.shutoffbench.harness.population.Population;
-import org.shutoffbench.harness.population.ScatterSource;
 import org.shutoffbench.harness.run.Bench;
+import org.shutoffbench.harness.scenario.Amount;
 import org.shutoffbench.harness.scenario.Grouping;
+import org.shutoffbench.harness.scenario.JointFamily;
+import org.shutoffbench.harness.scenario.JointKey;
 import org.shutoffbench.harness.scenario.Judgement;
+import org.shutoffbench.harness.scenario.Part;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.StrategyEntry;
 import org.shutoffbench.joint.JointLaw;
-import org.shutoffbench.sensor.SensorErrors;
-import org.shutoffbench.sensor.SensorSuite;
 
 /** Makes the plan of a study from a bench. */
 public final class StudyPlans {
@@ -25,7 +25,6 @@ public final class StudyPlans {
     public static final String COVARIATE = "prevailing torque";
 
     private static final int COVARIATE_CLASSES = 10;
-    private static final double COVARIATE_TAIL = 1e-6;
 
     private StudyPlans() {}
 
@@ -73,8 +72,8 @@ public final class StudyPlans {
     private static String note(Population population, int family) {
         DrawnCase median = median(population, family);
         double stiffnessKnPerMm = stiffnessNPerM(median) * 1e-6;
-        double least = prevailing(population, family, COVARIATE_TAIL);
-        double most = prevailing(population, family, 1 - COVARIATE_TAIL);
+        double least = prevailing(population, family)[0];
+        double most = prevailing(population, family)[1];
         String resistance = most <= 0
                 ? "no prevailing torque"
                 : most - least < 0.5
@@ -94,13 +93,21 @@ public final class StudyPlans {
         return drawn.values().getOrDefault(COVARIATE, 0.0);
     }
 
-    private static double prevailing(Population population, int family, double uniform) {
-        return covariate(population.draw(family, 0, new EveryDraw(uniform)));
+    /** Full prevailing torque of a family, least and most, N m; 0 where it has none. */
+    private static double[] prevailing(Population population, int family) {
+        JointFamily joints = population.scenario().families().get(family);
+        Amount torque = joints.numbers().get(JointKey.PREVAILING_TORQUE);
+        if (torque == null) {
+            return new double[] {0, 0};
+        }
+        boolean always = joints.presence().getOrDefault(Part.PREVAILING, 0.0) == 1;
+        return new double[] {always ? torque.lowest() : 0, torque.highest()};
     }
 
     private static @Nullable Covariate covariate(Population population, int family) {
-        double least = Math.floor(prevailing(population, family, COVARIATE_TAIL));
-        double most = Math.ceil(prevailing(population, family, 1 - COVARIATE_TAIL));
+        double[] range = prevailing(population, family);
+        double least = Math.floor(range[0]);
+        double most = Math.ceil(range[1]);
         if (most - least < 1) {
             return null;
         }
@@ -151,23 +158,5 @@ public final class StudyPlans {
             }
         }
         return Strategy.SettingsKind.GIVEN;
-    }
-
-    /** Every draw at the same place of its distribution. */
-    private record EveryDraw(double at) implements DrawSource {
-        @Override
-        public double uniform(ScatterSource source) {
-            return at;
-        }
-
-        @Override
-        public SensorErrors sensorErrors(SensorSuite suite) {
-            return SensorErrors.NONE;
-        }
-
-        @Override
-        public long noiseKey() {
-            return 0;
-        }
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.shutoffbench.harness.population.Population;
+import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.joint.JointLaw;
 import org.shutoffbench.tool.ReferenceTools;
 

@@ -15,8 +15,9 @@ public final class Problems {
         found.add(new Problem(place, key, what, remedy));
     }
 
-    public boolean isEmpty() {
-        return found.isEmpty();
+    /** How many were told so far. */
+    public int count() {
+        return found.size();
     }
 
     /**

@@ -2,6 +2,7 @@ package org.shutoffbench.harness.scenario.file;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,8 @@ public final class Section {
     private final String path;
     private final Problems problems;
     private final List<String> allowed = new ArrayList<>();
+    private final Map<String, String> missing = new LinkedHashMap<>();
+    private boolean finished;
 
     public Section(Tree.Branch branch, String path, Problems problems) {
         this.branch = branch;
@@ -129,9 +132,13 @@ public final class Section {
         return null;
     }
 
-    /** Tells that a key which must be there is not. */
+    /** Tells that a key which must be there is not, unless an unknown key turns out to be meant for it. */
     public void missing(String key, String remedy) {
-        problems.add(branch.place(), path(key), "is missing", remedy);
+        if (finished) {
+            problems.add(branch.place(), path(key), "is missing", remedy);
+        } else {
+            missing.put(key, remedy);
+        }
     }
 
     /** Tells that what was found at a key cannot be used. */
@@ -149,8 +156,15 @@ public final class Section {
         }
     }
 
-    /** Tells of every key that nobody asked for. */
+    /** Tells what is wrong with a key that is given, in the reader's own words. */
+    public void refuse(String key, String found, String remedy) {
+        Tree given = branch.get(key);
+        problems.add(given == null ? branch.place() : given.place(), path(key), found, remedy);
+    }
+
+    /** Tells of every key that nobody asked for, and of those that are missing. */
     public void finish() {
+        finished = true;
         List<String> plain = allowed.stream().map(Tree::plain).toList();
         for (Map.Entry<String, Tree.Entry> line : branch.entries().entrySet()) {
             if (!plain.contains(line.getKey())) {
@@ -160,7 +174,9 @@ public final class Section {
                         path(entry.key()),
                         "is not a key of a scenario here",
                         NearestKey.remedy(entry.key(), allowed));
+                NearestKey.to(entry.key(), allowed).ifPresent(missing::remove);
             }
         }
+        missing.forEach(this::missing);
     }
 }

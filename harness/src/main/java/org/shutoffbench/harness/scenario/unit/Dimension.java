@@ -77,7 +77,7 @@ public enum Dimension {
             "6894757.293168361"),
     ACCELERATION("an acceleration", "m/s^2", "1", "g", "9.80665"),
     CURRENT("a current", "A", "1"),
-    TORQUE_PER_CURRENT("a torque per current", "N*m/A", "1"),
+    VOLTAGE("a voltage", "V", "1"),
     TEMPERATURE("a temperature", "degC", "1");
 
     private final String title;

@@ -1,11 +1,8 @@
-package org.shutoffbench.harness.population;
+package org.shutoffbench.harness.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.shutoffbench.harness.scenario.JointFamily;
-import org.shutoffbench.harness.scenario.JointKey;
-import org.shutoffbench.harness.scenario.Part;
 import org.shutoffbench.joint.Galling;
 import org.shutoffbench.joint.JointLaw;
 import org.shutoffbench.joint.JointSpecification;
@@ -17,7 +14,7 @@ import org.shutoffbench.joint.strength.PropertyClass;
 import org.shutoffbench.joint.thread.ScrewThread;
 
 /** Puts a joint together from the numbers drawn for it. */
-final class JointAssembly {
+public final class JointAssembly {
 
     private static final double TURN_RAD = 2 * Math.PI;
 
@@ -25,14 +22,19 @@ final class JointAssembly {
     private final Map<JointKey, Double> drawn;
     private final double snugRad;
 
-    JointAssembly(JointFamily family, Map<JointKey, Double> drawn) {
+    /**
+     * A joint of a family.
+     *
+     * @param drawn a value in SI for every number of the family
+     */
+    public JointAssembly(JointFamily family, Map<JointKey, Double> drawn) {
         this.family = family;
         this.drawn = drawn;
         this.snugRad = value(JointKey.TURNS_TO_SNUG) * TURN_RAD;
     }
 
     /** The number by which a part is there or not. */
-    static JointKey size(Part part) {
+    public static JointKey size(Part part) {
         return switch (part) {
             case PREVAILING -> JointKey.PREVAILING_TORQUE;
             case FOULING -> JointKey.FOULING_TORQUE;
@@ -43,7 +45,7 @@ final class JointAssembly {
     }
 
     /** The value of that number where the part is not there. */
-    static double absent(Part part) {
+    public static double absent(Part part) {
         return part == Part.GALLING ? 1 : 0;
     }
 
@@ -52,23 +54,31 @@ final class JointAssembly {
      *
      * @throws IllegalArgumentException with the reason, where no such joint can be tightened
      */
-    JointLaw law() {
+    public JointLaw law() {
+        JointLaw law = specification().law();
+        return family.yieldRule() == YieldRule.OFF ? law : withYielding(law);
+    }
+
+    /** Torque per clamp force before any galling. */
+    TorqueTension torqueTension() {
+        return specification().torqueTension();
+    }
+
+    private JointSpecification specification() {
         double threadFriction = threadFriction();
-        JointLaw law = new JointSpecification(
-                        family.thread().screw(),
-                        value(JointKey.D_B),
-                        threadFriction,
-                        bearingFriction(threadFriction),
-                        value(JointKey.STIFFNESS),
-                        value(JointKey.SEATING),
-                        snugRad,
-                        value(JointKey.RUNNING_TORQUE),
-                        value(JointKey.STATIC_RATIO),
-                        yieldLimit(),
-                        resistances(),
-                        galling())
-                .law();
-        return family.yieldRule() == org.shutoffbench.harness.scenario.YieldRule.OFF ? law : withYielding(law);
+        return new JointSpecification(
+                family.thread().screw(),
+                value(JointKey.D_B),
+                threadFriction,
+                bearingFriction(threadFriction),
+                value(JointKey.STIFFNESS),
+                value(JointKey.SEATING),
+                snugRad,
+                value(JointKey.RUNNING_TORQUE),
+                value(JointKey.STATIC_RATIO),
+                yieldLimit(),
+                resistances(),
+                galling());
     }
 
     private JointLaw withYielding(JointLaw law) {
