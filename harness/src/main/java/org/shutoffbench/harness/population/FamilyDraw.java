@@ -70,6 +70,9 @@ final class FamilyDraw {
         try {
             Map<JointKey, Double> drawn = joint(source);
             drawn.forEach((key, value) -> values.put(key.title(), value));
+            JointAssembly assembly = new JointAssembly(family, drawn, at.repeat());
+            values.computeIfPresent(
+                    JointKey.PREVAILING_TORQUE.title(), (name, whenNew) -> assembly.prevailingTorqueNm());
             ImpactTool impactTool = tool(source, values);
             double supplyRatio = supply.value(source);
             values.put(SUPPLY, supplyRatio);
@@ -81,7 +84,7 @@ final class FamilyDraw {
                     at.piece(),
                     at.repeat(),
                     at.tool(),
-                    new JointAssembly(family, drawn).law(),
+                    assembly.law(),
                     impactTool,
                     supplyRatio,
                     sensors.draw(source, values),

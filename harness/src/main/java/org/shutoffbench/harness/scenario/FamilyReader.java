@@ -17,6 +17,11 @@ final class FamilyReader {
 
     private static final Range PROBABILITY = Range.of(Dimension.PURE, "0", "1");
 
+    /** Keys that are resolved before a family is read. */
+    private static final List<String> ELSEWHERE = List.of("like", "surface", "state");
+
+    private static final String COMPUTED_TIMES = "computed times";
+
     private final Section family;
     private final Map<JointKey, Amount> numbers = new EnumMap<>(JointKey.class);
     private final Map<Part, Double> presence = new EnumMap<>(Part.class);
@@ -28,9 +33,11 @@ final class FamilyReader {
     @Nullable
     JointFamily read(String name) {
         int before = family.problems().count();
+        ELSEWHERE.forEach(family::take);
         JointFamily.WrittenThread thread = new ThreadReader(family).read();
-        friction(thread);
-        required(family, JointKey.STIFFNESS);
+        Assembly assembly = new AssemblyReader(family).read();
+        friction(thread, assembly);
+        stiffness(assembly);
         required(family, JointKey.SEATING);
         optional(family, JointKey.TURNS_TO_SNUG);
         optional(family, JointKey.RUNNING_TORQUE);
@@ -46,9 +53,9 @@ final class FamilyReader {
         if (thread == null || family.problems().count() > before) {
             return null;
         }
-        JointFamily read = new JointFamily(name, thread, propertyClass, rule, numbers, presence, everyTurn[0]);
-        new PossibleJoint(family, read).require();
-        return read;
+        JointFamily read =
+                new JointFamily(name, thread, propertyClass, rule, assembly, numbers, presence, everyTurn[0]);
+        return new PossibleJoint(family, read).checked();
     }
 
     private @Nullable PropertyClass propertyClass() {
@@ -61,7 +68,30 @@ final class FamilyReader {
         }
     }
 
-    private void friction(JointFamily.@Nullable WrittenThread thread) {
+    private void stiffness(@Nullable Assembly assembly) {
+        String key = JointKey.STIFFNESS.key();
+        if (assembly == null) {
+            required(family, JointKey.STIFFNESS);
+            return;
+        }
+        if (!family.has("class")) {
+            family.missing("class", "a computed stiffness needs the bolt's class, for example class: 8.8");
+        }
+        if (family.has(JointKey.GRIP.key())) {
+            put(JointKey.GRIP, reader(JointKey.GRIP).read(family, JointKey.GRIP.key()));
+        }
+        if (family.take(key) instanceof Tree.Branch branch && branch.has(COMPUTED_TIMES)) {
+            Section times = new Section(branch, family.path(key), family.problems());
+            put(
+                    JointKey.STIFFNESS_OVER_COMPUTED,
+                    reader(JointKey.STIFFNESS_OVER_COMPUTED).read(times, COMPUTED_TIMES));
+            times.finish();
+        } else if (family.has(key)) {
+            family.refuse(key, "is told twice", "grip or layers tell it; give {computed times: ...} to let it scatter");
+        }
+    }
+
+    private void friction(JointFamily.@Nullable WrittenThread thread, @Nullable Assembly assembly) {
         Section friction = family.section("friction");
         if (friction == null) {
             if (!family.has("friction")) {
@@ -80,13 +110,19 @@ final class FamilyReader {
             required(friction, JointKey.MU_TH);
             bearingFriction(friction);
         }
-        bearingDiameter(friction, thread);
+        bearingDiameter(friction, thread, assembly);
         optional(friction, JointKey.STATIC_RATIO);
+        optional(friction, JointKey.RETIGHTENING_FACTOR);
+        optional(friction, JointKey.RETIGHTENING_LIMIT);
         friction.finish();
     }
 
     /** Of a standard size, the effective bearing diameter is that of its hexagon and its clearance hole. */
-    private void bearingDiameter(Section friction, JointFamily.@Nullable WrittenThread thread) {
+    private void bearingDiameter(
+            Section friction, JointFamily.@Nullable WrittenThread thread, @Nullable Assembly assembly) {
+        if (assembly != null && !friction.has(JointKey.D_B.key())) {
+            return; // that of the assembled joint
+        }
         HexDimensions hexagon = thread == null
                 ? null
                 : ThreadDesignation.hexagonOf(thread.screw()).orElse(null);
@@ -151,6 +187,9 @@ final class FamilyReader {
         required(section, JointKey.PREVAILING_TORQUE);
         either(section, JointKey.PREVAILING_FROM, JointKey.PREVAILING_BEFORE_SNUG);
         optional(section, JointKey.PREVAILING_RAMP);
+        optional(section, JointKey.PREVAILING_FIRST_LOSS);
+        optional(section, JointKey.PREVAILING_LATER_LOSS);
+        optional(section, JointKey.PREVAILING_EARLIER);
     }
 
     private boolean damage(Section section) {

@@ -3,6 +3,7 @@ package org.shutoffbench.harness.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.shutoffbench.joint.Galling;
 import org.shutoffbench.joint.JointLaw;
 import org.shutoffbench.joint.JointSpecification;
@@ -10,6 +11,9 @@ import org.shutoffbench.joint.Resistance;
 import org.shutoffbench.joint.TorqueTension;
 import org.shutoffbench.joint.YieldLimit;
 import org.shutoffbench.joint.Yielding;
+import org.shutoffbench.joint.assembly.BoltedAssembly;
+import org.shutoffbench.joint.friction.Retightening;
+import org.shutoffbench.joint.prevailing.ReuseDecay;
 import org.shutoffbench.joint.strength.PropertyClass;
 import org.shutoffbench.joint.thread.ScrewThread;
 
@@ -20,16 +24,19 @@ public final class JointAssembly {
 
     private final JointFamily family;
     private final Map<JointKey, Double> drawn;
+    private final int repeat;
     private final double snugRad;
 
     /**
      * A joint of a family.
      *
      * @param drawn a value in SI for every number of the family
+     * @param repeat how often this piece was tightened before
      */
-    public JointAssembly(JointFamily family, Map<JointKey, Double> drawn) {
+    public JointAssembly(JointFamily family, Map<JointKey, Double> drawn, int repeat) {
         this.family = family;
         this.drawn = drawn;
+        this.repeat = repeat;
         this.snugRad = value(JointKey.TURNS_TO_SNUG) * TURN_RAD;
     }
 
@@ -65,13 +72,17 @@ public final class JointAssembly {
     }
 
     private JointSpecification specification() {
-        double threadFriction = threadFriction();
+        BoltedAssembly parts = parts();
+        double bearingDiameter =
+                parts == null || drawn.containsKey(JointKey.D_B) ? value(JointKey.D_B) : parts.bearingDiameterM();
+        double again = retightening().factor(repeat);
+        double threadFriction = threadFriction(bearingDiameter);
         return new JointSpecification(
                 family.thread().screw(),
-                value(JointKey.D_B),
-                threadFriction,
-                bearingFriction(threadFriction),
-                value(JointKey.STIFFNESS),
+                bearingDiameter,
+                threadFriction * again,
+                bearingFriction(threadFriction) * again,
+                stiffness(parts),
                 value(JointKey.SEATING),
                 snugRad,
                 value(JointKey.RUNNING_TORQUE),
@@ -88,8 +99,26 @@ public final class JointAssembly {
                 law.torqueTension(), law.clamp(), law.freeTorque(), law.staticRatio(), yielding, law.galling());
     }
 
-    private double threadFriction() {
-        return drawn.containsKey(JointKey.NUT_FACTOR) ? frictionForNutFactor() : value(JointKey.MU_TH);
+    private @Nullable BoltedAssembly parts() {
+        Assembly assembly = family.assembly();
+        PropertyClass propertyClass = family.propertyClass();
+        return assembly == null || propertyClass == null
+                ? null
+                : assembly.build(family.thread().screw(), propertyClass, drawn.getOrDefault(JointKey.GRIP, Double.NaN));
+    }
+
+    private double stiffness(@Nullable BoltedAssembly parts) {
+        return parts == null
+                ? value(JointKey.STIFFNESS)
+                : parts.stiffness().seriesNPerM() * drawn.getOrDefault(JointKey.STIFFNESS_OVER_COMPUTED, 1.0);
+    }
+
+    private Retightening retightening() {
+        return new Retightening(value(JointKey.RETIGHTENING_FACTOR), value(JointKey.RETIGHTENING_LIMIT));
+    }
+
+    private double threadFriction(double bearingDiameter) {
+        return drawn.containsKey(JointKey.NUT_FACTOR) ? frictionForNutFactor(bearingDiameter) : value(JointKey.MU_TH);
     }
 
     private double bearingFriction(double threadFriction) {
@@ -102,9 +131,9 @@ public final class JointAssembly {
     }
 
     /** The one friction coefficient of thread and bearing face that gives the nut factor: kappa_on = K d. */
-    private double frictionForNutFactor() {
+    private double frictionForNutFactor(double bearingDiameter) {
         ScrewThread screw = family.thread().screw();
-        TorqueTension unit = TorqueTension.of(screw.pitchM(), screw.pitchDiameterM(), value(JointKey.D_B), 1, 1);
+        TorqueTension unit = TorqueTension.of(screw.pitchM(), screw.pitchDiameterM(), bearingDiameter, 1, 1);
         double frictionLever = value(JointKey.NUT_FACTOR) * screw.majorDiameterM() - unit.helixLeverM();
         if (!(frictionLever > 0)) {
             throw new IllegalArgumentException("a nut factor of " + value(JointKey.NUT_FACTOR)
@@ -130,7 +159,7 @@ public final class JointAssembly {
         List<Resistance> resistances = new ArrayList<>();
         if (has(Part.PREVAILING)) {
             resistances.add(new Resistance.LockingElement(
-                    value(JointKey.PREVAILING_TORQUE), lockingBegin(), value(JointKey.PREVAILING_RAMP)));
+                    prevailingTorqueNm(), lockingBegin(), value(JointKey.PREVAILING_RAMP)));
         }
         if (has(Part.FOULING)) {
             resistances.add(new Resistance.Fouling(value(JointKey.FOULING_TORQUE), Resistance.Begin.AT_START));
@@ -146,6 +175,16 @@ public final class JointAssembly {
                     family.damageEveryTurn()));
         }
         return resistances;
+    }
+
+    /** Full prevailing torque, less what earlier seatings took; 0 where the joint has none. N m. */
+    public double prevailingTorqueNm() {
+        if (!has(Part.PREVAILING)) {
+            return 0;
+        }
+        ReuseDecay decay = new ReuseDecay(value(JointKey.PREVAILING_FIRST_LOSS), value(JointKey.PREVAILING_LATER_LOSS));
+        return value(JointKey.PREVAILING_TORQUE)
+                * decay.factor(repeat + (int) Math.rint(value(JointKey.PREVAILING_EARLIER)));
     }
 
     private Resistance.Begin lockingBegin() {

@@ -14,6 +14,7 @@ import org.shutoffbench.joint.thread.ScrewThread;
  * @param thread thread of bolt and nut
  * @param propertyClass property class of the bolt; null where the file gives none
  * @param yieldRule where the bolts yield
+ * @param assembly how its joints are put together; null where the file gives their stiffness
  * @param numbers every number that the family has, defaults filled in
  * @param presence parts that joints may have, with the probability that a joint has them, in (0, 1]
  * @param damageEveryTurn whether a damaged place comes round every turn or stands at one place
@@ -23,6 +24,7 @@ public record JointFamily(
         WrittenThread thread,
         @Nullable PropertyClass propertyClass,
         YieldRule yieldRule,
+        @Nullable Assembly assembly,
         Map<JointKey, Amount> numbers,
         Map<Part, Double> presence,
         boolean damageEveryTurn) {

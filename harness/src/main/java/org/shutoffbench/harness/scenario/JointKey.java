@@ -25,6 +25,9 @@ public enum JointKey {
             "100000 kN/mm",
             null,
             "joint stiffness k_J, bolt and parts in series"),
+    STIFFNESS_OVER_COMPUTED(
+            "", "stiffness", Dimension.PURE, "0.1", "10", null, "stiffness as a multiple of what the parts give"),
+    GRIP("", "grip", Dimension.LENGTH, "1 mm", "10 m", null, "clamped length, washers included"),
     SEATING(
             "",
             "seating",
@@ -132,6 +135,40 @@ public enum JointKey {
             "100 turns",
             null,
             "where the damaged place begins, from the start"),
+    RETIGHTENING_FACTOR(
+            "friction",
+            "retightening_factor",
+            Dimension.PURE,
+            "0.2",
+            "5",
+            "1",
+            "factor on friction for each earlier tightening"),
+    RETIGHTENING_LIMIT(
+            "friction", "retightening_limit", Dimension.PURE, "0.1", "10", "1", "factor that is never passed"),
+    PREVAILING_FIRST_LOSS(
+            "prevailing",
+            "first_loss",
+            Dimension.PURE,
+            "0",
+            "0.99",
+            "17.5 %",
+            "share of prevailing torque lost by the first seating"),
+    PREVAILING_LATER_LOSS(
+            "prevailing",
+            "later_loss",
+            Dimension.PURE,
+            "0",
+            "0.99",
+            "5 %",
+            "share lost by each later seating (assumed)"),
+    PREVAILING_EARLIER(
+            "prevailing",
+            "earlier_seatings",
+            Dimension.PURE,
+            "0",
+            "100",
+            "0",
+            "seatings before the first tightening here"),
     GALLING_FACTOR("galling", "factor", Dimension.PURE, "1", "20", null, "factor on thread friction once it galls"),
     GALLING_FROM("galling", "from", Dimension.ANGLE, "0 turns", "100 turns", null, "where it galls, from the start"),
     GALLING_PAST_SNUG(
@@ -175,9 +212,11 @@ public enum JointKey {
 
     /** Its name among all numbers of a joint, for example {@code prevailing torque}. */
     public String title() {
-        return this == MU_B_OVER_MU_TH
-                ? "friction mu_b over mu_th"
-                : section.isEmpty() ? key : section.replace('_', ' ') + " " + key;
+        return switch (this) {
+            case MU_B_OVER_MU_TH -> "friction mu_b over mu_th";
+            case STIFFNESS_OVER_COMPUTED -> "stiffness over computed";
+            default -> section.isEmpty() ? key : section.replace('_', ' ') + " " + key;
+        };
     }
 
     public Dimension dimension() {

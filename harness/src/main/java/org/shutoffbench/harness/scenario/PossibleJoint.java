@@ -18,10 +18,16 @@ final class PossibleJoint {
         this.family = family;
         Map<JointKey, Double> drawn = new EnumMap<>(JointKey.class);
         family.numbers().forEach((key, amount) -> drawn.put(key, amount.median()));
-        this.median = new JointAssembly(family, drawn);
+        this.median = new JointAssembly(family, drawn, 0);
     }
 
-    void require() {
+    /** The family; problems are told where there are any. */
+    JointFamily checked() {
+        require();
+        return family;
+    }
+
+    private void require() {
         if (lockingElementMayBeginTooEarly()) {
             section.refuse(
                     Part.PREVAILING.key(),

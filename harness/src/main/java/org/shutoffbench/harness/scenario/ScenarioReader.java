@@ -45,7 +45,7 @@ final class ScenarioReader {
             root.missing("bench", "a scenario begins with the line \"bench: 1\"");
         }
         root.wholeNumber("bench", FORMAT, FORMAT, FORMAT);
-        String name = root.text("name");
+        String name = root.name("name");
         if (name == null && !root.has("name")) {
             root.missing("name", "give the scenario a name; draws depend on it");
         }
@@ -133,8 +133,14 @@ final class ScenarioReader {
             return read;
         }
         Tree.Branch overAll = every != null && root.take("every_family") instanceof Tree.Branch b ? b : null;
+        PresetUnderlay presets = new PresetUnderlay(problems);
         Overlay.families(branch, overAll, problems).forEach((name, family) -> {
-            JointFamily found = new FamilyReader(new Section(family, families.path(name), problems)).read(name);
+            if (!Section.isName(name)) {
+                problems.add(family.place(), families.path(name), "is no name of a family", Section.NAME_RULE);
+            }
+            JointFamily found = new FamilyReader(
+                            new Section(presets.under(family, families.path(name)), families.path(name), problems))
+                    .read(name);
             if (found != null) {
                 read.add(found);
             }

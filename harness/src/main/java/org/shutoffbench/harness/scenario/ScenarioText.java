@@ -77,6 +77,11 @@ final class ScenarioText {
         }
         section(family, "friction");
         own(family);
+        if (family.assembly() != null) {
+            family.assembly()
+                    .lines()
+                    .forEach(line -> text.append("    ").append(line).append('\n'));
+        }
         yieldLimit(family);
         for (Part part : Part.values()) {
             Double probability = family.presence().get(part);
@@ -118,7 +123,14 @@ final class ScenarioText {
         Amount amount = family.numbers().get(key);
         if (amount != null) {
             String written = amount.written();
-            line(depth, key.key(), key == JointKey.MU_B_OVER_MU_TH ? "{mu_th times: " + written + "}" : written);
+            line(
+                    depth,
+                    key.key(),
+                    switch (key) {
+                        case MU_B_OVER_MU_TH -> "{mu_th times: " + written + "}";
+                        case STIFFNESS_OVER_COMPUTED -> "{computed times: " + written + "}";
+                        default -> written;
+                    });
         }
     }
 

@@ -69,7 +69,7 @@ final class StrategyReader {
             Tree at = section.take("name");
             descriptor = name == null || at == null ? null : named(name, at, section.path("name"));
         }
-        String label = section.text("label");
+        String label = section.name("label");
         Set<Channel> withheld = withheld(section);
         Tree settings = section.take("settings");
         section.finish();

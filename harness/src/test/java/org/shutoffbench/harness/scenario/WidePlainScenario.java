@@ -57,6 +57,26 @@ final class WidePlainScenario {
                 like: "everything: in one"
                 prevailing: none
                 galling: {from: 2 turns, past_snug: none, factor: 1.5}
+              computed from its parts:
+                thread: M16
+                class: 8.8
+                surface: hot-dip galvanised
+                layers:
+                  - {material: aluminium, thickness: 20 mm, width: 80 mm, hole: 17.5 mm}
+                  - {thickness: 12 mm, width: 80 mm, hole: 17.5 mm}
+                washers: 2
+                bolt_length: 70 mm
+                parts_method: frusta
+                springs: [500 kN/mm]
+                stiffness: {computed times: {normal: 1, cv: 5 %}}
+                seating: 12 deg
+              from the grip:
+                thread: M12
+                class: 10.9
+                state: weathered lock nut
+                grip: {normal: 40 mm, sd: 0.5 mm}
+                hole: 14 mm
+                seating: 12 deg
             settings:
               home: {made: {by: hand}, strategies: {blow count: {blows: 9}, elapsed time: {drive time: 400 ms}}}
             strategies:

@@ -10,14 +10,13 @@ public final class NearestKey {
 
     private NearestKey() {}
 
-    /** The allowed word nearest to the one found, if any is near: at most a third of its letters differ, case ignored. */
+    /** The allowed word nearest to the one found, if any is near: at most a third of its letters differ, rounded up, case ignored. */
     public static Optional<String> to(String found, Collection<String> allowed) {
         String plain = Tree.plain(found).toLowerCase(Locale.ROOT);
         return allowed.stream()
                 .min(Comparator.comparingInt((String word) -> distance(plain, lower(word)))
                         .thenComparing(Comparator.naturalOrder()))
-                .filter(word ->
-                        distance(plain, lower(word)) <= Math.max(1, Math.max(plain.length(), word.length()) / 3));
+                .filter(word -> distance(plain, lower(word)) <= (Math.max(plain.length(), word.length()) + 2) / 3);
     }
 
     /** A remedy: the nearest word where there is one, then all that is allowed. */

@@ -17,8 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Overlay {
 
-    private static final List<String> STANDS_FOR_ITSELF =
-            List.of("normal", "lognormal", "uniform", "mu th times", "based on", "like");
+    private static final List<String> NUMBERS =
+            List.of("normal", "lognormal", "uniform", "mu th times", "computed times");
+    private static final List<String> STANDS_FOR_ITSELF = List.of("based on", "like");
     private static final int LONGEST_CHAIN = 8;
 
     private Overlay() {}
@@ -105,8 +106,7 @@ public final class Overlay {
 
     private static boolean standsForItself(Tree.Branch lower, Tree.Branch upper) {
         return STANDS_FOR_ITSELF.stream().anyMatch(upper::has)
-                || List.of("normal", "lognormal", "uniform", "mu th times").stream()
-                        .anyMatch(lower::has);
+                || NUMBERS.stream().anyMatch(key -> lower.has(key) || upper.has(key));
     }
 
     /** Each family with what it is like and with what is said of every family. */
@@ -158,9 +158,10 @@ public final class Overlay {
         return merge(like(model, families, chain, problems), rest);
     }
 
-    private static Tree.Branch without(Tree.Branch branch, String key) {
+    /** A map less one key. */
+    public static Tree.Branch without(Tree.Branch branch, String key) {
         Map<String, Tree.Entry> rest = new LinkedHashMap<>(branch.entries());
-        rest.remove(key);
+        rest.remove(Tree.plain(key));
         return new Tree.Branch(branch.place(), rest);
     }
 

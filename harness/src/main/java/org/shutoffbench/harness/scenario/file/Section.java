@@ -13,6 +13,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Section {
 
+    /** What a name must be, for messages. */
+    public static final String NAME_RULE = "a name of 1 to 80 characters in one line belongs here";
+
+    private static final int LONGEST_NAME = 80;
+
     private final Tree.Branch branch;
     private final String path;
     private final Problems problems;
@@ -72,6 +77,24 @@ public final class Section {
         }
         problem(key, value, "a name or a few words belong here");
         return null;
+    }
+
+    /** A name: a text of at most 80 characters in one line. */
+    public @Nullable String name(String key) {
+        String found = text(key);
+        if (found != null && !isName(found)) {
+            problem(key, NAME_RULE);
+            return null;
+        }
+        return found;
+    }
+
+    /** Whether a text can serve as a name in files, tables and reports. */
+    public static boolean isName(String text) {
+        return !text.isBlank()
+                && text.length() <= LONGEST_NAME
+                && text.codePoints().noneMatch(c -> Character.isISOControl(c) || c == 0x2028 || c == 0x2029)
+                && text.codePoints().noneMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
     }
 
     /** One of a few words; the default where it is not given or not allowed (which is told). */

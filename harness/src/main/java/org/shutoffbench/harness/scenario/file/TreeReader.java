@@ -30,6 +30,7 @@ public final class TreeReader {
 
     private static final int MOST_NODES = 50_000;
     private static final int DEEPEST = 24;
+    private static final int LONGEST_REASON = 200;
 
     private final String file;
     private final Problems problems;
@@ -93,22 +94,28 @@ public final class TreeReader {
     }
 
     private Tree compose(String text) {
+        List<Node> documents = documents(text);
+        if (documents.isEmpty()) {
+            throw refused(file, "is empty", "begin with the line \"bench: 1\"");
+        }
+        if (documents.size() > 1) {
+            throw refused(file, "holds " + documents.size() + " documents", "keep one scenario in one file");
+        }
+        return convert(documents.get(0), "", 0);
+    }
+
+    /** Whatever the parser throws, its own errors included, is a matter of the text: fuzzing found an index out of bounds. */
+    private List<Node> documents(String text) {
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
                 .setAllowDuplicateKeys(true) // told by our own words, all of them
                 .setAllowRecursiveKeys(false)
                 .setCodePointLimit(LARGEST_FILE)
                 .build();
+        List<Node> documents = new ArrayList<>();
         try {
-            List<Node> documents = new ArrayList<>();
             new Compose(settings).composeAllFromString(text).forEach(documents::add);
-            if (documents.isEmpty()) {
-                throw refused(file, "is empty", "begin with the line \"bench: 1\"");
-            }
-            if (documents.size() > 1) {
-                throw refused(file, "holds " + documents.size() + " documents", "keep one scenario in one file");
-            }
-            return convert(documents.get(0), "", 0);
+            return documents;
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
             throw new ScenarioException(new Problem(
@@ -116,13 +123,22 @@ public final class TreeReader {
                     "",
                     "is not valid YAML: " + oneLine(e.getProblem()),
                     "look at this line and the one above: indentation, colons, quotes, brackets"));
-        } catch (YamlEngineException | StackOverflowError e) {
-            throw refused(file, "is not valid YAML", "check that it is a text of keys and values");
+        } catch (YamlEngineException e) {
+            throw notYaml(oneLine(String.valueOf(e.getMessage())));
+        } catch (RuntimeException e) {
+            throw notYaml("the parser gave up");
+        } catch (StackOverflowError e) {
+            throw notYaml("nested too deeply");
         }
     }
 
+    private ScenarioException notYaml(String reason) {
+        return refused(file, "is not valid YAML: " + reason, "check that it is a text of keys and values");
+    }
+
     private static String oneLine(String text) {
-        return text.replaceAll("\\s+", " ").strip();
+        String line = text.replaceAll("[\\s\\p{Cntrl}\\u2028\\u2029]+", " ").strip();
+        return line.length() > LONGEST_REASON ? line.substring(0, LONGEST_REASON) + "..." : line;
     }
 
     private Tree convert(Node node, String key, int depth) {
