@@ -36,7 +36,6 @@ public final class FastPlant implements Plant {
     private boolean lowerIsStale;
     private boolean touchIsDue;
     private int lug;
-    private boolean nutJustSlipped;
     private boolean lugForceIsZero;
     private boolean blowIsDue;
     private boolean stateIsStale;
@@ -85,7 +84,6 @@ public final class FastPlant implements Plant {
         isTogether = true;
         upperIsStale = true;
         lowerIsStale = true;
-        nutJustSlipped = false;
         lugForceIsZero = false;
         blowIsDue = false;
         prepare();
@@ -192,8 +190,7 @@ public final class FastPlant implements Plant {
         together.delta[0] = delta;
         together.psi[0] = psi;
         together.twist[0] = twist;
-        together.expand(timeS, nutAngle, lug, nutJustSlipped, lugForceIsZero);
-        nutJustSlipped = false;
+        together.expand(timeS, nutAngle, lug, lugForceIsZero);
         lugForceIsZero = false;
         plannedS = together.endS;
     }
@@ -213,8 +210,7 @@ public final class FastPlant implements Plant {
             upperIsStale = false;
         }
         if (lowerIsStale) {
-            lower.expand(timeS, anvilSpeed, nutSpeed, twist, nutAngle, nutJustSlipped);
-            nutJustSlipped = false;
+            lower.expand(timeS, anvilSpeed, nutSpeed, twist, nutAngle);
             lowerIsStale = false;
         }
         plannedS = Math.min(upper.endS, lower.endS);
@@ -355,7 +351,6 @@ public final class FastPlant implements Plant {
     private void slip(int direction) {
         nutSpeed = 0;
         nut.setDirection(direction);
-        nutJustSlipped = true;
     }
 
     /** The nut comes to rest; the socket decides at once whether it stays there. */
@@ -538,7 +533,6 @@ public final class FastPlant implements Plant {
         lowerIsStale = from.lowerIsStale;
         touchIsDue = from.touchIsDue;
         lug = from.lug;
-        nutJustSlipped = from.nutJustSlipped;
         lugForceIsZero = from.lugForceIsZero;
         blowIsDue = from.blowIsDue;
         stateIsStale = true;

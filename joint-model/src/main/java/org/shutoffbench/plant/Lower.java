@@ -52,8 +52,8 @@ final class Lower {
         still = false;
     }
 
-    /** Expands from a state; a pending slip starts from rest with the surplus of breakaway over moving torque. */
-    void expand(double timeS, double omegaAnvil, double omegaNut, double phi, double angle, boolean justSlipped) {
+    /** Expands from a state. */
+    void expand(double timeS, double omegaAnvil, double omegaNut, double phi, double angle) {
         baseS = timeS;
         nutAngle = angle;
         anvilSpeed[0] = omegaAnvil;
@@ -67,7 +67,7 @@ final class Lower {
             return;
         }
         stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
-        coefficients(justSlipped);
+        coefficients();
         horizon = Steps.usable(tolerance, anvilSpeed, nutSpeed);
         watch();
     }
@@ -93,7 +93,7 @@ final class Lower {
         event = Event.NONE;
     }
 
-    private void coefficients(boolean justSlipped) {
+    private void coefficients() {
         boolean sliding = nut.direction != 0;
         for (int k = 0; k <= Series.ORDER; k++) {
             torque[k] = stiffness * twist[k] + damping * (anvilSpeed[k] - nutSpeed[k]);
@@ -105,8 +105,8 @@ final class Lower {
             nutSpeed[k + 1] = sliding ? r * inverseNut * (torque[k] - friction(k)) : 0;
             twist[k + 1] = r * (anvilSpeed[k] - nutSpeed[k]);
             turn[k + 1] = r * nutSpeed[k];
-            if (k == 0 && justSlipped) {
-                nutSpeed[1] = r * inverseNut * nut.surplusAtSlip(nutAngle);
+            if (k == 0 && sliding && nutSpeed[0] == 0) {
+                nutSpeed[1] = r * inverseNut * nut.netAtRest(torque[0]);
             }
         }
     }

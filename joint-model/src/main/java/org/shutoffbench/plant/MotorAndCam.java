@@ -13,6 +13,9 @@ import org.shutoffbench.tool.Motor;
  */
 final class MotorAndCam {
 
+    /** Relative size below which a difference of torques is rounding. */
+    private static final double ROUNDING = 1e-9;
+
     // parameters
     private double stallTorque;
     private double torqueLimit;
@@ -159,6 +162,13 @@ final class MotorAndCam {
 
     double motorTorque(double speed) {
         return motorConstant - motorSlope * speed;
+    }
+
+    /** Net torque on the carrier; exactly zero where a coasting carrier at rest is just being turned. */
+    double netOnCarrier(double speed, double motor, double cam) {
+        double net = motor - cam;
+        boolean isRounding = Math.abs(net) <= ROUNDING * (drag + preload);
+        return drive == Drive.COAST && speed == 0 && isRounding ? 0 : net;
     }
 
     double camTorque(double delta, double relativeSpeed) {

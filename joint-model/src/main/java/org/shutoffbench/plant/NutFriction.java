@@ -18,6 +18,9 @@ final class NutFriction {
     private static final int ELASTIC = 2;
     private static final int PLASTIC = 3;
 
+    /** Relative size below which a difference of torques is rounding. */
+    private static final double ROUNDING = 1e-9;
+
     private @Nullable JointLaw law;
     private FreeTorque free = FreeTorque.of(0, java.util.List.of());
     private double forcePerAngle;
@@ -132,9 +135,14 @@ final class NutFriction {
         return staticRatio * torqueOff(nutAngle);
     }
 
-    /** Net torque on the nut at the very instant it slips: breakaway less moving torque, in its direction. */
-    double surplusAtSlip(double nutAngle) {
-        return direction > 0 ? (staticRatio - 1) * torqueOn(nutAngle) : -(staticRatio - 1) * torqueOff(nutAngle);
+    /**
+     * Net torque on a sliding nut that is at rest at this instant. Where it has just slipped, breakaway less moving torque
+     * is known exactly; the difference of two rounded torques would have a random sign.
+     */
+    double netAtRest(double socketTorque) {
+        double net = socketTorque - r0;
+        double surplus = (staticRatio - 1) * r0;
+        return Math.abs(net - surplus) <= ROUNDING * Math.abs(r0) ? surplus : net;
     }
 
     /** Expands the resisting torque about a nut angle, signed: positive when it holds a nut that turns on. */

@@ -76,10 +76,9 @@ final class Together {
      * Expands from the constant terms of the speeds, delta, psi and twist, which the caller has set.
      *
      * @param lug FREE, CONTACT or OPEN
-     * @param justSlipped the nut slips at this very instant
      * @param lugForceIsZero the lug force passes zero at this very instant
      */
-    void expand(double timeS, double angle, int lug, boolean justSlipped, boolean lugForceIsZero) {
+    void expand(double timeS, double angle, int lug, boolean lugForceIsZero) {
         baseS = timeS;
         nutAngle = angle;
         turn[0] = 0;
@@ -87,7 +86,7 @@ final class Together {
         stepS = lug == CONTACT ? contactStepS : apartStepS;
         double upper = Steps.forUpper(drive, inverseCarrier, inverseHammer);
         stepS = Math.min(stepS, upper);
-        coefficients(lug, justSlipped);
+        coefficients(lug);
         if (lugForceIsZero) {
             lugTorque[0] = 0;
         }
@@ -96,7 +95,7 @@ final class Together {
         watch(lug);
     }
 
-    private void coefficients(int lug, boolean justSlipped) {
+    private void coefficients(int lug) {
         boolean held = drive.isCarrierHeld();
         boolean contact = lug == CONTACT;
         boolean sliding = nut.direction != 0;
@@ -117,10 +116,12 @@ final class Together {
             double onHammer = contact ? cam - ofLug : cam;
             double onAnvil = contact ? ofLug - ofSocket : -ofSocket;
             double r = stepS * Series.RECIPROCAL[k + 1];
-            carrierSpeed[k + 1] = held ? 0 : r * inverseCarrier * (motor - cam);
+            carrierSpeed[k + 1] = held
+                    ? 0
+                    : r * inverseCarrier * (k == 0 ? drive.netOnCarrier(carrierSpeed[0], motor, cam) : motor - cam);
             hammerSpeed[k + 1] = r * inverseHammer * onHammer;
             anvilSpeed[k + 1] = r * inverseAnvil * onAnvil;
-            nutSpeed[k + 1] = sliding ? r * inverseNut * onNut(k, ofSocket, justSlipped) : 0;
+            nutSpeed[k + 1] = sliding ? r * inverseNut * onNut(k, ofSocket) : 0;
             delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
             psi[k + 1] = r * (hammerSpeed[k] - anvilSpeed[k]);
             twist[k + 1] = r * (anvilSpeed[k] - nutSpeed[k]);
@@ -128,9 +129,9 @@ final class Together {
         }
     }
 
-    private double onNut(int k, double ofSocket, boolean justSlipped) {
-        if (k == 0 && justSlipped) {
-            return nut.surplusAtSlip(nutAngle);
+    private double onNut(int k, double ofSocket) {
+        if (k == 0 && nutSpeed[0] == 0) {
+            return nut.netAtRest(ofSocket);
         }
         return ofSocket - Lower.resistance(nut, turn, turnSquared, k);
     }

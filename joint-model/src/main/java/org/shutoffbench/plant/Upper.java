@@ -60,7 +60,9 @@ final class Upper {
                 cam = drive.camStiffness * delta[k] + drive.camDamping * (carrierSpeed[k] - hammerSpeed[k]);
                 motor = -drive.motorSlope * carrierSpeed[k];
             }
-            carrierSpeed[k + 1] = held ? 0 : r * inverseCarrier * (motor - cam);
+            carrierSpeed[k + 1] = held
+                    ? 0
+                    : r * inverseCarrier * (k == 0 ? drive.netOnCarrier(carrierSpeed[0], motor, cam) : motor - cam);
             hammerSpeed[k + 1] = r * inverseHammer * cam;
             delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
             hammerAngle[k + 1] = r * hammerSpeed[k];
