@@ -21,6 +21,8 @@ import picocli.CommandLine.Spec;
         description = "Reads a scenario and says whether it can be run. Writes nothing.")
 final class CheckCommand implements Callable<Integer> {
 
+    private static final int JOINTS_DRAWN = 1000;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it before any command runs
     private CommandSpec spec;
@@ -36,7 +38,11 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         StrategyCatalogue catalogue = new StrategyCatalogue();
         Scenario scenario = new ScenarioFile(catalogue).read(scenarioFile);
-        Bench.of(scenario, scenario.seed(), catalogue);
+        Bench bench = Bench.of(scenario, scenario.seed(), catalogue);
+        int drawn = Math.min(scenario.jointsPerFamily(), JOINTS_DRAWN);
+        bench.population().firstImpossible(drawn).ifPresent(impossible -> {
+            throw impossible;
+        });
         PrintWriter out = spec.commandLine().getOut();
         if (resolved) {
             out.print(ScenarioFile.resolved(scenario));

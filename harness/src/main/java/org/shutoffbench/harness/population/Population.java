@@ -2,6 +2,7 @@ package org.shutoffbench.harness.population;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.draw.DrawKey;
 import org.shutoffbench.harness.scenario.Grouping;
@@ -87,6 +88,20 @@ public final class Population {
                     draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
         }
         return new Target((float) torqueNm, (float) judgement.window().si());
+    }
+
+    /** The first impossible joint among the first joints of every family; empty where all of them can be tightened. */
+    public Optional<ImpossibleJointException> firstImpossible(int jointsPerFamily) {
+        for (int family = 0; family < draws.size(); family++) {
+            for (int joint = 0; joint < jointsPerFamily; joint++) {
+                try {
+                    draw(family, joint);
+                } catch (ImpossibleJointException impossible) {
+                    return Optional.of(impossible);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** The keyed draws of a joint, for those who replace some of them. */

@@ -240,5 +240,10 @@ class PopulationPropertyTest {
         assertThatThrownBy(() -> IntStream.range(0, 5000).forEach(lot -> population.draw(0, 12 * lot)))
                 .isInstanceOf(ImpossibleJointException.class)
                 .hasMessageContaining("of family \"only\" is impossible: joint is not self-locking");
+        assertThat(population.firstImpossible(60_000)).get().satisfies(first -> {
+            assertThat(first.family()).isEqualTo("only");
+            assertThatThrownBy(() -> population.draw(0, first.joint())).isInstanceOf(ImpossibleJointException.class);
+        });
+        assertThat(new Population(DEMO).firstImpossible(500)).isEmpty();
     }
 }
