@@ -16,7 +16,7 @@ final class DrawnAmount {
     DrawnAmount(ScatterSource.Group group, String name, Amount amount) {
         this.amount = amount;
         for (Level level : amount.levels()) {
-            sources.put(level, new ScatterSource(group, name, stream(group, level), level));
+            sources.put(level, ScatterSource.of(group, name, stream(group, level), level));
         }
     }
 

@@ -41,7 +41,7 @@ final class FamilyDraw {
                         joint.put(key, new DrawnAmount(ScatterSource.Group.JOINT, key.title(), amount)));
         family.presence().forEach((part, probability) -> {
             if (probability < 1) {
-                parts.put(part, new ScatterSource(ScatterSource.Group.JOINT, part.title(), Stream.PIECE, Level.PIECE));
+                parts.put(part, ScatterSource.of(ScatterSource.Group.JOINT, part.title(), Stream.PIECE, Level.PIECE));
             }
         });
         scenario.tool()

@@ -12,8 +12,16 @@ import org.shutoffbench.harness.scenario.Level;
  * @param name of the number, for example {@code friction mu_th}
  * @param stream of the draws at its level
  * @param level what shares one draw
+ * @param draw its number within the stream: made of the name alone, so that no other key of a scenario changes it
  */
-public record ScatterSource(Group group, String name, Stream stream, Level level) {
+public record ScatterSource(Group group, String name, Stream stream, Level level, int draw) {
+
+    /** A source by its name. */
+    public static ScatterSource of(Group group, String name, Stream stream, Level level) {
+        CRC32 crc = new CRC32();
+        crc.update(name.getBytes(StandardCharsets.UTF_8));
+        return new ScatterSource(group, name, stream, level, (int) crc.getValue());
+    }
 
     /** What a source of scatter belongs to. */
     public enum Group {
@@ -22,13 +30,6 @@ public record ScatterSource(Group group, String name, Stream stream, Level level
         SENSORS,
         SUPPLY,
         OPERATOR
-    }
-
-    /** Its number within the stream: made of the name alone, so that no other key of a scenario changes it. */
-    public int draw() {
-        CRC32 crc = new CRC32();
-        crc.update(name.getBytes(StandardCharsets.UTF_8));
-        return (int) crc.getValue();
     }
 
     /** For people, for example {@code friction mu_th (lot)}. */

@@ -31,7 +31,7 @@ final class SensorErrorDraw {
     }
 
     private static ScatterSource source(String name) {
-        return new ScatterSource(ScatterSource.Group.SENSORS, name, Stream.TOOL, Level.TOOL);
+        return ScatterSource.of(ScatterSource.Group.SENSORS, name, Stream.TOOL, Level.TOOL);
     }
 
     List<ScatterSource> sources() {
