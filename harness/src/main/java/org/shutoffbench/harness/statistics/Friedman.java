@@ -41,6 +41,11 @@ public record Friedman(double statistic, int degreesOfFreedom, double p, boolean
         return new Friedman(statistic, degreesOfFreedom, p, exact);
     }
 
+    /** The tail by chi-square: close for many blocks, coarse for few. */
+    public double chiSquareP() {
+        return ChiSquaredDistribution.of(degreesOfFreedom).survivalProbability(statistic);
+    }
+
     /** Twice the mid-ranks: whole numbers even with ties. */
     static int[] doubledRanks(double[] values) {
         int[] ranks = new int[values.length];
