@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             RunCommand.class,
             ReportCommand.class,
+            LessonCommand.class,
             TraceCommand.class,
             CheckCommand.class,
             TuneCommand.class,

@@ -92,7 +92,7 @@ public final class HtmlReport {
                         TEMPLATES.text("palette.css") + TEMPLATES.text("report.css"),
                         Templates.json(charts),
                         Templates.chartLibrary(),
-                        TEMPLATES.text("charts.js")));
+                        TEMPLATES.text("chart-tools.js") + TEMPLATES.text("charts.js")));
     }
 
     private static List<StrategyLook> looks(StudySummary summary, Names names) {

@@ -1,53 +1,14 @@
-/*
- * The curves of the report. Colours are the page's own custom properties, so a chart follows light, dark and print
- * without being drawn again; it is drawn again when its width changes, never scaled.
- */
+/* The curves of the report, drawn at measured width and again when it changes, never scaled. */
 (function () {
   "use strict";
 
+  const { FONT, INK, INK_2, RULE, BAND, GROUND, widthOf, signed, bare, label, text, rectangle, line, clipped, hatch } =
+    chartTools;
   const data = JSON.parse(document.getElementById("charts").textContent);
-  const FONT = "system-ui, -apple-system, 'Segoe UI', Roboto, 'Noto Sans', 'DejaVu Sans', sans-serif";
-  const SIZE = 12;
-  const INK = "var(--ink)";
-  const INK_2 = "var(--ink-2)";
-  const RULE = "var(--rule)";
-  const BAND = "var(--band)";
-  const GROUND = "var(--ground)";
-  const MINUS = "\u2212";
-
-  const pencil = document.createElement("canvas").getContext("2d");
-  pencil.font = SIZE + "px " + FONT;
-  const widthOf = (text) => pencil.measureText(text).width;
-  const signed = (value) => String(value).replace("-", MINUS);
   const hueOf = (look) => "var(--hue-" + look.hue + ")";
 
-  const bare = { axisLine: { show: false }, axisTick: { show: false }, splitLine: { show: false } };
-  const label = (extra) => ({ color: INK_2, fontFamily: FONT, fontSize: SIZE, ...extra });
-  const text = (x, y, content, extra) => ({
-    type: "text",
-    silent: true,
-    x: x,
-    y: y,
-    style: { text: content, fill: INK_2, font: SIZE + "px " + FONT, ...extra },
-  });
-  const rectangle = (x, y, width, height, fill) => ({
-    type: "rect",
-    silent: true,
-    z: -10,
-    shape: { x: x, y: y, width: Math.max(0, width), height: height },
-    style: { fill: fill },
-  });
-  const line = (x1, y1, x2, y2, stroke, dash) => ({
-    type: "line",
-    silent: true,
-    z: -5,
-    shape: { x1: x1, y1: y1, x2: x2, y2: y2 },
-    style: { stroke: stroke, lineWidth: 1, lineDash: dash },
-  });
   const HALO = { fill: INK, stroke: GROUND, lineWidth: 3 };
   const nameOf = (strategy) => (strategy.settings === null ? strategy.label : strategy.name);
-  const clipped = (value, low, high) => Math.min(high, Math.max(low, value));
-
   function mark(look, at, size, extra) {
     return {
       type: "scatter",
@@ -390,13 +351,6 @@
       },
     };
   }
-
-  const hatch =
-    "data:image/svg+xml," +
-    encodeURIComponent(
-      "<svg xmlns='http://www.w3.org/2000/svg' width='6' height='6'>" +
-        "<path d='M-1 7L7 -1M-1 1L1 -1M5 7L7 5' stroke='#7d858d' stroke-width='0.9'/></svg>"
-    );
 
   const kinds = { ecdf: ecdf, worst: worstJoint, levels: levels };
   const live = [];

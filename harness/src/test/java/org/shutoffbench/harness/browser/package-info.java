@@ -1,0 +1,2 @@
+/** A real browser for tests of pages. */
+package org.shutoffbench.harness.browser;
