@@ -54,6 +54,7 @@ final class CheckCommand implements Callable<Integer> {
                     scenario.families().size(),
                     scenario.strategies().size(),
                     scenario.jointsPerFamily());
+            bench.population().warnings().forEach(warning -> out.println("warning: " + warning));
         }
         return 0;
     }

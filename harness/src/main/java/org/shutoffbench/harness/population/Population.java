@@ -2,6 +2,7 @@ package org.shutoffbench.harness.population;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.draw.DrawKey;
@@ -11,6 +12,7 @@ import org.shutoffbench.harness.scenario.JudgedQuantity;
 import org.shutoffbench.harness.scenario.Judgement;
 import org.shutoffbench.harness.scenario.PinnedDraws;
 import org.shutoffbench.harness.scenario.Scenario;
+import org.shutoffbench.joint.strength.PropertyClass;
 
 /**
  * All joints that a scenario can draw under one root seed. Immutable: any thread may draw any joint at any time and gets the
@@ -88,6 +90,25 @@ public final class Population {
                     draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
         }
         return new Target((float) torqueNm, (float) judgement.window().si());
+    }
+
+    /** What should worry someone about the families, though they can be tightened: one line each. */
+    public List<String> warnings() {
+        List<String> warnings = new ArrayList<>();
+        for (int family = 0; family < draws.size(); family++) {
+            JointFamily joints = scenario.families().get(family);
+            PropertyClass bolt = joints.propertyClass();
+            double yieldN = draw(family, 0, new MedianDraws(0)).law().yielding().yieldForceN();
+            if (bolt != null && bolt.nutProofLoadN(joints.thread().screw()) < yieldN) {
+                warnings.add(String.format(
+                        Locale.ROOT,
+                        "%s: the nut's thread may strip: its proof load of %.1f kN lies below the bolt's yield at %.1f kN",
+                        joints.name(),
+                        1e-3 * bolt.nutProofLoadN(joints.thread().screw()),
+                        1e-3 * yieldN));
+            }
+        }
+        return warnings;
     }
 
     /** The first impossible joint among the first joints of every family; empty where all of them can be tightened. */

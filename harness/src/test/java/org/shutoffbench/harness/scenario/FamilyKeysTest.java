@@ -81,6 +81,16 @@ class FamilyKeysTest {
     }
 
     @Test
+    void aNutWeakerThanItsBoltIsWarnedOf() {
+        assertThat(population("  one: {like: plain, class: 10.9, yield: 90 kN}\n")
+                        .warnings())
+                .singleElement()
+                .asString()
+                .startsWith("one: the nut's thread may strip");
+        assertThat(population("  one: {like: plain, class: 10.9}\n").warnings()).isEmpty();
+    }
+
+    @Test
     void aNutFactorIsMetByTheFrictionChosenForIt() {
         DrawnCase drawn =
                 last(population("  one: {like: plain, friction: {nut_factor: 0.2, mu_th: none, mu_b: none}}\n"));

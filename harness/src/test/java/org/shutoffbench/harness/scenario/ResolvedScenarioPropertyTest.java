@@ -23,6 +23,7 @@ class ResolvedScenarioPropertyTest {
                 Stream.of(
                                 "reference-joints",
                                 "harbour-walkway",
+                                "hidden-lock-nut",
                                 "shifts/friction-scatter-doubled",
                                 "shifts/another-coating",
                                 "shifts/weak-battery",
