@@ -66,7 +66,7 @@ class ScenarioFuzzPropertyTest {
             "0x7f",
             "9".repeat(40));
 
-    @Property(tries = 500)
+    @Property(tries = 250)
     void randomBytesAreRefused(@ForAll byte[] bytes) throws IOException {
         Path file = Files.createTempFile("scenario", ".yaml");
         try {
@@ -77,12 +77,12 @@ class ScenarioFuzzPropertyTest {
         }
     }
 
-    @Property(tries = 500)
+    @Property(tries = 250)
     void randomTextsAreRefused(@ForAll String text) {
         check(() -> FILES.parse("random.yaml", text));
     }
 
-    @Property(tries = 1500)
+    @Property(tries = 800)
     void damagedScenariosAreReadOrRefused(
             @ForAll @IntRange(max = 4000) int at,
             @ForAll @IntRange(max = 12) int drop,
@@ -93,7 +93,7 @@ class ScenarioFuzzPropertyTest {
                 "damaged.yaml", damage(damage(WidePlainScenario.TEXT, at, drop, splinter), second, 0, other)));
     }
 
-    @Property(tries = 500)
+    @Property(tries = 250)
     void everyValueMayBeReplacedByAnything(
             @ForAll @IntRange(max = 400) int which, @ForAll("splinters") String splinter) {
         String[] values = WidePlainScenario.TEXT.split("(?<=: )", -1);
