@@ -6,7 +6,7 @@ import org.shutoffbench.joint.thread.ScrewThread;
  * Ways to write the torque per clamp force of a nut. The plant uses {@link #LINEAR}; the others are there to compare.
  */
 public enum TorqueFormula {
-    /** Pitch, thread and bearing parts add up. Source key {@code MOTOSH-1976}. */
+    /** Pitch, thread and bearing parts add up. Source key {@code Motosh1976}. */
     LINEAR {
         @Override
         public double kappaOnM(ScrewThread t, double bearingDiameterM, double threadFriction, double bearingFriction) {
@@ -34,7 +34,7 @@ public enum TorqueFormula {
             return 0.58 * t.pitchDiameterM() * threadFriction + bearingFriction * bearingDiameterM / 2;
         }
     },
-    /** A wedge on the helix, tan(phi +- rho'), nothing made small. Source key {@code SHIGLEY-9}, eq. 8-26. */
+    /** A wedge on the helix, tan(phi +- rho'), nothing made small. Source key {@code Shigley2011}, eq. 8-26. */
     EXACT_HELIX {
         @Override
         public double kappaOnM(ScrewThread t, double bearingDiameterM, double threadFriction, double bearingFriction) {

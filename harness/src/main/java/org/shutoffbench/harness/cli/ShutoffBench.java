@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             LessonCommand.class,
             TraceCommand.class,
             CheckCommand.class,
+            JointCommand.class,
             TuneCommand.class,
             ConformCommand.class
         },

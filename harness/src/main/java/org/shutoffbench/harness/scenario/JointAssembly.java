@@ -71,7 +71,8 @@ public final class JointAssembly {
         return specification().torqueTension();
     }
 
-    private JointSpecification specification() {
+    /** The joint in plain numbers. */
+    public JointSpecification specification() {
         BoltedAssembly parts = parts();
         double bearingDiameter =
                 parts == null || drawn.containsKey(JointKey.D_B) ? value(JointKey.D_B) : parts.bearingDiameterM();
@@ -99,7 +100,8 @@ public final class JointAssembly {
                 law.torqueTension(), law.clamp(), law.freeTorque(), law.staticRatio(), yielding, law.galling());
     }
 
-    private @Nullable BoltedAssembly parts() {
+    /** Bolt, nut and layers; null where the family gives its stiffness instead. */
+    public @Nullable BoltedAssembly parts() {
         Assembly assembly = family.assembly();
         PropertyClass propertyClass = family.propertyClass();
         return assembly == null || propertyClass == null

@@ -1,6 +1,6 @@
 package org.shutoffbench.joint.assembly;
 
-/** Preload accuracy by way of tightening, as a handbook gives it (source key {@code MACHINERY-HB}). */
+/** Preload accuracy by way of tightening, as a handbook gives it (source key {@code MachineryHandbook}). */
 public enum PreloadAccuracy {
     FEEL("by feel", 0.35),
     TORQUE_WRENCH("torque wrench", 0.25),

@@ -65,7 +65,7 @@ public record JointPreset(
             new Chance(0.2, 0.05, 0.2),
             Chance.NEVER,
             Chance.NEVER,
-            "loss on reuse by ZIMANDY-2013, the rest assumed");
+            "loss on reuse by Zimandy2013, the rest assumed");
 
     public static final JointPreset WEATHERED_LOCK_NUT = new JointPreset(
             "weathered lock nut",

@@ -38,14 +38,14 @@ public record SurfacePreset(String name, FrictionScatter friction, Chance static
             new FrictionScatter(new Scatter(0.1752, 0, 0.149, 0), ratio(0.08), Retightening.NONE),
             USUAL_STATIC_RATIO,
             Chance.NEVER,
-            "BLAKE-KURTZ-1965 through SHIGLEY-9, fitted");
+            "BlakeKurtz1965 through Shigley2011, fitted");
 
     public static final SurfacePreset DRY_ZINC = new SurfacePreset(
             "dry zinc",
             new FrictionScatter(new Scatter(0.17, 0.10, 0.07, 0.03), ratio(0.08), ZINC_WEARS),
             USUAL_STATIC_RATIO,
             Chance.NEVER,
-            "middle of class B to C of VDI-2230, scatter assumed; change on re-tightening after ECCLES-2010, factor assumed");
+            "middle of class B to C of VDI-2230, scatter assumed; change on re-tightening after Eccles2010, factor assumed");
 
     public static final SurfacePreset LUBRICATED = new SurfacePreset(
             "lubricated",

@@ -1,5 +1,9 @@
 package org.shutoffbench.joint.prevailing;
 
+import java.util.Optional;
+import org.shutoffbench.joint.thread.ScrewThread;
+import org.shutoffbench.joint.thread.ThreadDesignation;
+
 /**
  * Prevailing torque that a standard allows a nut of one size.
  *
@@ -13,6 +17,14 @@ public record PrevailingRange(double highestNm, double lowestNm, String sourceKe
         if (!(lowestNm > 0 && lowestNm < highestNm && highestNm < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a prevailing torque range must rise from above 0");
         }
+    }
+
+    /** The range that a standard gives for the size of a thread, metric classes 5 to 8 or inch. */
+    public static Optional<PrevailingRange> of(ScrewThread thread) {
+        return ThreadDesignation.metricSizeOf(thread)
+                .map(size -> MetricPrevailing.of(size).firstUse())
+                .or(() -> ThreadDesignation.unifiedSizeOf(thread)
+                        .map(size -> UnifiedPrevailing.of(size).used(size.isFine(thread))));
     }
 
     public double middleNm() {

@@ -8,7 +8,7 @@ package org.shutoffbench.joint.prevailing;
  */
 public record ReuseDecay(double firstLoss, double laterLoss) {
 
-    /** Least and most that a first seating was seen to take (source key {@code ZIMANDY-2013}). */
+    /** Least and most that a first seating was seen to take (source key {@code Zimandy2013}). */
     public static final double FIRST_LOSS_LEAST = 0.10;
 
     public static final double FIRST_LOSS_MOST = 0.25;

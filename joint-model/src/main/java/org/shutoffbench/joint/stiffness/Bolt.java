@@ -63,7 +63,7 @@ public record Bolt(ScrewThread thread, double elasticModulusPa, double shankLeng
 
     /**
      * Stiffness of shank and free thread alone on the stress area, N/m: the handbook form that leaves head and nut out
-     * (source key {@code SHIGLEY-9}, eq. 8-17).
+     * (source key {@code Shigley2011}, eq. 8-17).
      */
     public double gripStiffnessNPerM() {
         return elasticModulusPa / (shankLengthM / thread.shankAreaM2() + freeThreadLengthM / thread.stressAreaM2());

@@ -2,7 +2,7 @@ package org.shutoffbench.joint.stiffness;
 
 /**
  * Stiffness of clamped parts of one material fitted to finite elements, k = E d A exp(B d/l), after Wileman, Choudhury and
- * Green 1991 (source key {@code WILEMAN-1991}). Valid for washer faces of 1.5 d; aluminium and copper from memory.
+ * Green 1991 (source key {@code Wileman1991}). Valid for washer faces of 1.5 d; aluminium and copper from memory.
  */
 public enum ExponentialFit {
     STEEL(0.78715, 0.62873),

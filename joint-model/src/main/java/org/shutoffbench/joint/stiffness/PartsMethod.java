@@ -17,14 +17,14 @@ public enum PartsMethod {
         }
     },
     /** Frusta of 30 degrees half angle, layer by layer. */
-    FRUSTA("frusta", "SHIGLEY-9") {
+    FRUSTA("frusta", "Shigley2011") {
         @Override
         public double complianceMPerN(LayerStack stack, ScrewThread thread) {
             return new PressureCone(stack, Math.tan(Math.PI / 6)).complianceMPerN();
         }
     },
     /** Exponential fit of Wileman, Choudhury and Green; parts of one material only. */
-    EXPONENTIAL_FIT("exponential fit", "WILEMAN-1991") {
+    EXPONENTIAL_FIT("exponential fit", "Wileman1991") {
         @Override
         public double complianceMPerN(LayerStack stack, ScrewThread thread) {
             if (!stack.isUniform()) {

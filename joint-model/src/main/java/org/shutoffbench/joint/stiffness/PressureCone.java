@@ -5,7 +5,7 @@ package org.shutoffbench.joint.stiffness;
  * layer's own width (sleeve). Each layer counts with its modulus and hole; frusta and sleeves are closed forms.
  *
  * <p>With one material this is the cone of VDI 2230 for a through bolt; at 30 degrees and unlimited width it is the frusta
- * of Shigley (source keys {@code VDI-2230}, {@code SHIGLEY-9}).
+ * of Shigley (source keys {@code VDI-2230}, {@code Shigley2011}).
  */
 final class PressureCone {
 

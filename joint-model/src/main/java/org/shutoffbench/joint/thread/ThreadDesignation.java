@@ -96,18 +96,23 @@ public final class ThreadDesignation {
 
     /** Hexagon dimensions of a thread's size, where it is a standard size. */
     public static Optional<HexDimensions> hexagonOf(ScrewThread thread) {
-        return switch (thread.form()) {
-            case METRIC ->
-                Arrays.stream(MetricSize.values())
-                        .filter(s -> same(s.diameterM(), thread.majorDiameterM()))
-                        .map(MetricSize::hexagon)
-                        .findFirst();
-            case UNIFIED ->
-                Arrays.stream(UnifiedSize.values())
-                        .filter(s -> same(s.diameterM(), thread.majorDiameterM()))
-                        .map(UnifiedSize::hexagon)
-                        .findFirst();
-        };
+        return metricSizeOf(thread)
+                .map(MetricSize::hexagon)
+                .or(() -> unifiedSizeOf(thread).map(UnifiedSize::hexagon));
+    }
+
+    /** The metric size of a thread, coarse or fine, where it is one. */
+    public static Optional<MetricSize> metricSizeOf(ScrewThread thread) {
+        return Arrays.stream(MetricSize.values())
+                .filter(s -> thread.form() == ThreadForm.METRIC && same(s.diameterM(), thread.majorDiameterM()))
+                .findFirst();
+    }
+
+    /** The unified size of a thread, coarse or fine, where it is one. */
+    public static Optional<UnifiedSize> unifiedSizeOf(ScrewThread thread) {
+        return Arrays.stream(UnifiedSize.values())
+                .filter(s -> thread.form() == ThreadForm.UNIFIED && same(s.diameterM(), thread.majorDiameterM()))
+                .findFirst();
     }
 
     private static boolean same(double aM, double bM) {

@@ -77,6 +77,11 @@ public enum UnifiedSize {
                 acrossFlatsM, BEARING_FACE_PER_ACROSS_FLATS * acrossFlatsM, holeM, headHeightM, nutHeightM);
     }
 
+    /** Whether a thread of this size is finer than the coarse series. */
+    public boolean isFine(ScrewThread thread) {
+        return thread.pitchM() < 0.99 * INCH_M / coarsePerInch;
+    }
+
     /** This size cut with a number of threads per inch. */
     public ScrewThread withThreadsPerInch(int threadsPerInch) {
         return new ScrewThread(title + "-" + threadsPerInch, ThreadForm.UNIFIED, diameterM, INCH_M / threadsPerInch);
