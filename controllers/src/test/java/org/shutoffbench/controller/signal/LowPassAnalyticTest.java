@@ -37,11 +37,11 @@ class LowPassAnalyticTest {
     }
 
     /**
-     * Indicated over true peak of a half-sine pulse, computed from the filters' differential equations (own computation,
-     * rounded to two digits). A short sample period keeps the bilinear transform close to the analogue filter.
+     * Indicated over true peak of a half-sine pulse: own computation by an independent program, midpoint rule at 20 ns on
+     * the filters' differential equations. At 1 us the bilinear transform is that close to the analogue filter.
      */
     @ParameterizedTest
-    @CsvSource({"500, 1e-3, 0.76, 0.73", "1000, 1e-3, 0.90, 0.94", "2000, 5e-4, 0.90, 0.94", "250, 5e-4, 0.36, 0.22"})
+    @CsvSource({"500, 1e-3, 0.7562, 0.7279", "1000, 1e-3, 0.9014, 0.9453", "250, 5e-4, 0.3583, 0.2247"})
     void aHalfSinePulseLosesItsPeak(float cutoffHz, double pulseS, double first, double second) {
         float period = 1e-6f;
         FirstOrderLowPass one = new FirstOrderLowPass(cutoffHz, period);
@@ -56,8 +56,8 @@ class LowPassAnalyticTest {
             peakOne = Math.max(peakOne, one.update(pulse));
             peakTwo = Math.max(peakTwo, two.update(pulse));
         }
-        assertThat(peakOne).isCloseTo(first, within(0.0051));
-        assertThat(peakTwo).isCloseTo(second, within(0.0051));
+        assertThat(peakOne).isCloseTo(first, within(0.001));
+        assertThat(peakTwo).isCloseTo(second, within(0.001));
     }
 
     @Test
