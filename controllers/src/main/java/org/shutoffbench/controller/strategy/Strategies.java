@@ -20,7 +20,14 @@ public final class Strategies {
     private static Map<String, StrategyFactory> catalogue() {
         Map<String, StrategyFactory> all = new LinkedHashMap<>();
         enter(all, new ElapsedTime.Factory());
+        enter(all, new OperatorFeel.Factory());
         enter(all, new BlowCount.Factory());
+        enter(all, new GatedBlowCount.Factory());
+        enter(all, new AngleFromSnug.Factory());
+        enter(all, new PulseTorqueThreshold.Factory());
+        enter(all, new TorqueMinusPrevailing.Factory());
+        enter(all, new TorqueGradient.Factory());
+        enter(all, new EnergyPerBlow.Factory());
         return Collections.unmodifiableMap(all);
     }
 
