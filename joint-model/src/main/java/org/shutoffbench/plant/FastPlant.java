@@ -400,6 +400,16 @@ public final class FastPlant implements Plant {
         return state;
     }
 
+    @Override
+    public int blows() {
+        return state.blows;
+    }
+
+    @Override
+    public boolean isFractured() {
+        return nut.fractured;
+    }
+
     private void fillState() {
         double turn = isTogether ? together.at(together.turn, timeS) : lower.turn(timeS);
         double angle = (isTogether ? together.nutAngle : lower.nutAngle) + turn;

@@ -38,8 +38,18 @@ public interface Plant {
     /** Moves to a time inside the planned step, {@code state().timeS <= timeS <= planned end}; handles no event. */
     void commitAt(double timeS);
 
-    /** The state as of the last commit. */
+    /** The state as of the last commit. A plant may only work it out when asked, so loops ask for what they need. */
     PlantState state();
+
+    /** Blows so far, as in {@link #state}; quick to have. */
+    default int blows() {
+        return state().blows;
+    }
+
+    /** Whether the bolt is broken, as in {@link #state}; quick to have. */
+    default boolean isFractured() {
+        return state().fractured;
+    }
 
     /**
      * True once the nut can never turn again under the present command: it is stuck, the motor puts no energy in, and

@@ -1,6 +1,7 @@
 package org.shutoffbench.sensor;
 
 import org.shutoffbench.draw.NoiseStream;
+import org.shutoffbench.plant.Plant;
 import org.shutoffbench.plant.PlantState;
 
 /** The blow detector in a run: which blows it reports, and when. Everything about a blow is keyed by its number. */
@@ -31,10 +32,13 @@ final class BlowReports {
     }
 
     /** Takes note of a blow that the plant has had since the last look. */
-    void notice(PlantState state) {
-        if (state.blows == seen) {
-            return;
+    void notice(Plant plant) {
+        if (plant.blows() != seen) {
+            notice(plant.state());
         }
+    }
+
+    void notice(PlantState state) {
         seen = state.blows;
         if (state.lastBlowHammerSpeedRadPerS < detector.leastHammerSpeedRadPerS()) {
             return;

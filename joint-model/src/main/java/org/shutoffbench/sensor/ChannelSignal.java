@@ -50,7 +50,7 @@ final class ChannelSignal {
         perResolution = resolution > 0 ? 1 / resolution : 0;
         dropOutNs = faults.dropOutNs();
         lowPass = filtersHere && !sensor.lowPass().isNone()
-                ? new LinearFilter(LinearStep.of(sensor.lowPass(), suite.timeS(1)))
+                ? new LinearFilter(LinearStep.of(sensor.lowPass(), suite.periodS()))
                 : null;
         delay = sensor.latencyNs() > 0 ? new DelayLine(sensor.latencyNs(), periodNs) : null;
     }
@@ -109,7 +109,7 @@ final class ChannelSignal {
     }
 
     private float quantised(double value) {
-        double inRange = Math.max(minimum, Math.min(maximum, value));
+        double inRange = value > maximum ? maximum : value < minimum ? minimum : value;
         return (float) (perResolution == 0 ? inRange : Math.rint(inRange * perResolution) * resolution);
     }
 

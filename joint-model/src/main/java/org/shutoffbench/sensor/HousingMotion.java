@@ -23,7 +23,7 @@ final class HousingMotion {
     private double swayAtStart;
     private double lastTorqueNm;
     private double angleRad;
-    private double rateRadPerS;
+    private double turnedRad;
 
     HousingMotion(ArmMotion arm, double periodS) {
         this.arm = arm;
@@ -46,7 +46,7 @@ final class HousingMotion {
         swayAtStart = sway;
         lastTorqueNm = 0;
         angleRad = 0;
-        rateRadPerS = 0;
+        turnedRad = 0;
     }
 
     /** Moves on to a tick at which the motor's torque is given; ticks come one after the other from 0. */
@@ -56,7 +56,7 @@ final class HousingMotion {
             sway = swayKept * sway + swayAdded * NoiseStream.normal(swayKey, tick);
             double yielded = arm.yields() ? yielding.advance(-lastTorqueNm, -motorTorqueNm) : 0;
             angleRad = yielded + (sway - swayAtStart);
-            rateRadPerS = (angleRad - before) / periodS;
+            turnedRad = angleRad - before;
         }
         lastTorqueNm = motorTorqueNm;
     }
@@ -68,7 +68,7 @@ final class HousingMotion {
 
     /** Mean turning rate since the last tick, rad/s. */
     double rateRadPerS() {
-        return rateRadPerS;
+        return turnedRad / periodS;
     }
 
     void copyFrom(HousingMotion other) {
@@ -79,6 +79,6 @@ final class HousingMotion {
         swayAtStart = other.swayAtStart;
         lastTorqueNm = other.lastTorqueNm;
         angleRad = other.angleRad;
-        rateRadPerS = other.rateRadPerS;
+        turnedRad = other.turnedRad;
     }
 }

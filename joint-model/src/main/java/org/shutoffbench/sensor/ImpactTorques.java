@@ -8,30 +8,31 @@ import org.shutoffbench.plant.Plant;
  */
 final class ImpactTorques {
 
-    /** Longest cell, ns. */
-    private static final long CELL_NS = 20_000;
+    /** Longest cell, s; the last digit keeps 0.1 ms at five cells. */
+    private static final double LONGEST_CELL_S = 20.000001e-6;
 
-    private static final double NS_PER_S = 1e9;
     private static final double GAUSS_POINT = 1 / Math.sqrt(3);
 
     private final CellFilter lug;
     private final CellFilter socket;
     private final boolean lugIsFiltered;
     private final boolean socketIsFiltered;
-    private final long periodNs;
-    private final long cellsPerPeriod;
+    private final double periodS;
+    private final double cellS;
+    private final int cellsPerPeriod;
 
     private boolean followsLug;
     private boolean followsSocket;
-    private long cell;
+    private long tick;
+    private int cell;
     private double cellMiddleS;
     private double cellEndS;
     private double doneToS;
 
-    ImpactTorques(LowPass lugLowPass, LowPass socketLowPass, long periodNs) {
-        this.periodNs = periodNs;
-        cellsPerPeriod = (periodNs + CELL_NS - 1) / CELL_NS;
-        double cellS = periodNs / NS_PER_S / cellsPerPeriod;
+    ImpactTorques(LowPass lugLowPass, LowPass socketLowPass, double periodS) {
+        this.periodS = periodS;
+        cellsPerPeriod = (int) Math.ceil(periodS / LONGEST_CELL_S);
+        cellS = periodS / cellsPerPeriod;
         lug = new CellFilter(lugLowPass, cellS);
         socket = new CellFilter(socketLowPass, cellS);
         lugIsFiltered = !lugLowPass.isNone();
@@ -43,6 +44,7 @@ final class ImpactTorques {
         followsSocket = sampleSocket && socketIsFiltered;
         lug.start();
         socket.start();
+        tick = 0;
         cell = 0;
         placeCell();
         doneToS = 0;
@@ -57,8 +59,7 @@ final class ImpactTorques {
             addPiece(plant, cellEndS);
             lug.close();
             socket.close();
-            cell++;
-            placeCell();
+            nextCell();
         }
         addPiece(plant, timeS);
     }
@@ -100,15 +101,25 @@ final class ImpactTorques {
         doneToS = toS;
     }
 
-    /** Cell ends at whole periods are the very doubles of the sample times. */
+    private void nextCell() {
+        cell++;
+        if (cell == cellsPerPeriod) {
+            cell = 0;
+            tick++;
+        }
+        placeCell();
+    }
+
+    /** Cells end at the very doubles of the sample times. */
     private void placeCell() {
-        cellEndS = (double) ((cell + 1) * periodNs) / cellsPerPeriod / NS_PER_S;
-        cellMiddleS = (double) ((2 * cell + 1) * periodNs) / (2 * cellsPerPeriod) / NS_PER_S;
+        cellEndS = cell + 1 == cellsPerPeriod ? (tick + 1) * periodS : tick * periodS + (cell + 1) * cellS;
+        cellMiddleS = tick * periodS + (cell + 0.5) * cellS;
     }
 
     void copyFrom(ImpactTorques other) {
         followsLug = other.followsLug;
         followsSocket = other.followsSocket;
+        tick = other.tick;
         cell = other.cell;
         cellMiddleS = other.cellMiddleS;
         cellEndS = other.cellEndS;

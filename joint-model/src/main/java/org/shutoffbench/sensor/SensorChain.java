@@ -12,7 +12,7 @@ import org.shutoffbench.tool.ImpactTool;
  * <pre>{@code
  * chain.start(...);
  * for (long tick = 0; ; tick++) {
- *     while (plannedEndS < suite.timeS(tick)) {
+ *     while (plannedEndS < chain.timeS(tick)) {
  *         chain.beforeCommit(plant, plannedEndS);
  *         plant.commit();
  *         plannedEndS = plant.plan();
@@ -47,6 +47,8 @@ public final class SensorChain {
 
     private final SensorSuite suite;
     private final int available;
+    private final double periodS;
+    private final double accelerationPerTorque;
     private final boolean housingCanMove;
     /** By code of the quantity; what the suite lacks has an ideal sensor that is never read. */
     private final ChannelSignal[] signals = new ChannelSignal[Quantity.values().length];
@@ -73,6 +75,8 @@ public final class SensorChain {
     public SensorChain(SensorSuite suite) {
         this.suite = suite;
         available = Quantity.mask(suite.quantities());
+        periodS = suite.periodS();
+        accelerationPerTorque = suite.accelerationPerTorque();
         housingCanMove = !suite.arm().isNone();
         for (Quantity quantity : Quantity.values()) {
             boolean filtersHere = quantity != Quantity.TORQUE && quantity != Quantity.HOUSING_ACCELERATION;
@@ -88,7 +92,7 @@ public final class SensorChain {
         torque = signals[Quantity.TORQUE.code()];
         BlowDetector detector = suite.blowDetector();
         blows = new BlowReports(detector == null ? BlowDetector.IDEAL : detector);
-        housing = new HousingMotion(suite.arm(), suite.timeS(1));
+        housing = new HousingMotion(suite.arm(), periodS);
         impacts = new ImpactTorques(
                 sensor(Quantity.HOUSING_ACCELERATION).lowPass(),
                 sensor(Quantity.TORQUE).lowPass(),
@@ -103,6 +107,11 @@ public final class SensorChain {
     /** The suite that this chain was made of. */
     public SensorSuite suite() {
         return suite;
+    }
+
+    /** Time of a sample from the start, s; the same double as {@link SensorSuite#timeS}, and quick to have. */
+    public double timeS(long tick) {
+        return tick * periodS;
     }
 
     /**
@@ -150,7 +159,7 @@ public final class SensorChain {
     public void beforeCommit(Plant plant, double plannedEndS) {
         impacts.followTo(plant, plannedEndS);
         if (samples(BLOWS)) {
-            blows.notice(plant.state());
+            blows.notice(plant);
         }
     }
 
@@ -164,7 +173,7 @@ public final class SensorChain {
             throw new IllegalStateException("samples must be taken one after the other");
         }
         nextTick++;
-        double timeS = suite.timeS(tick);
+        double timeS = timeS(tick);
         sampleMotor(tick, plant, timeS);
         if (samples(ANVIL_ANGLE | HOUSING_RATE)) {
             sampleAgainstHousing(tick, plant, timeS);
@@ -173,7 +182,7 @@ public final class SensorChain {
             sampleImpacts(tick, plant, timeS);
         }
         if (samples(BLOWS)) {
-            blows.notice(plant.state());
+            blows.notice(plant);
             reading.blows = blows.due(timeS);
         }
         return reading;
@@ -210,7 +219,7 @@ public final class SensorChain {
         impacts.followTo(plant, timeS);
         if (samples(HOUSING_ACCELERATION)) {
             double lugTorqueNm = impacts.lugTorqueNm(plant, timeS);
-            reading.housingAccelerationMPerS2 = acceleration.read(tick, lugTorqueNm * suite.accelerationPerTorque());
+            reading.housingAccelerationMPerS2 = acceleration.read(tick, lugTorqueNm * accelerationPerTorque);
         }
         if (samples(TORQUE)) {
             reading.torqueNm = torque.read(tick, impacts.socketTorqueNm(plant, timeS));

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name as written in scenario files
  * @param rateHz samples per second; a divisor of 1e9, so that the period is a whole number of ns
- * @param commandLatencyNs time from the tick after a strategy's command to the moment at which the motor follows, ns
+ * @param commandLatencyNs time from the sample that a strategy answers with a command to the moment at which the motor
+ *     follows, ns; a command never acts before the next sample
  * @param channels sensors by quantity; what is not here the tool lacks. {@link Quantity#BLOWS} is never here
  * @param blowDetector the blow detector, or null where there is none
  * @param arm motion of the housing
@@ -57,17 +58,14 @@ public record SensorSuite(
         return NS_PER_S / rateHz;
     }
 
-    /** Time of a sample from the start, s: the double nearest to tick times period. Use it everywhere, or bits differ. */
-    public double timeS(long tick) {
-        return (double) (tick * periodNs()) / NS_PER_S;
+    /** Sample period, s. */
+    public double periodS() {
+        return 1.0 / rateHz;
     }
 
-    /**
-     * Whole ticks that a command needs beyond the tick after its sample, the earliest at which any command acts: the command
-     * latency, rounded up.
-     */
-    public int commandLatencyTicks() {
-        return Math.toIntExact((commandLatencyNs + periodNs() - 1) / periodNs());
+    /** Time of a sample from the start, s: tick times {@link #periodS}. To be had like this everywhere, or bits differ. */
+    public double timeS(long tick) {
+        return tick * periodS();
     }
 
     /** What the tool can sense. */

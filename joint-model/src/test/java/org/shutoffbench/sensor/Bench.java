@@ -47,7 +47,7 @@ final class Bench {
     }
 
     SensorReading next() {
-        double timeS = chain.suite().timeS(tick);
+        double timeS = chain.timeS(tick);
         while (plannedEndS < timeS) {
             chain.beforeCommit(plant, plannedEndS);
             plant.commit();

@@ -134,7 +134,7 @@ public final class ClosedLoop {
                 endAll(lane, EndReason.FAULT, tick, drawn, into);
                 return;
             }
-            if (lane.state().fractured) {
+            if (lane.plant().isFractured()) {
                 endAll(lane, EndReason.FRACTURE, tick, drawn, into);
                 return;
             }

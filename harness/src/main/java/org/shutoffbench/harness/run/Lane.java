@@ -92,8 +92,8 @@ final class Lane {
 
     /** Moves every event before the present tick into the past; stops early at a fracture. */
     void advance(boolean sensing, @Nullable Witness witness) {
-        double timeS = timing.timeS(tick);
-        while (plannedEndS < timeS && !plant.state().fractured) {
+        double timeS = sensors.timeS(tick);
+        while (plannedEndS < timeS && !plant.isFractured()) {
             if (sensing) {
                 sensors.beforeCommit(plant, plannedEndS);
             }
@@ -124,8 +124,8 @@ final class Lane {
         int slot = tick % actsAt.length;
         Command due = actsAt[slot];
         actsAt[slot] = requested;
-        if (due != acting && !plant.state().fractured) {
-            double timeS = timing.timeS(tick);
+        if (due != acting && !plant.isFractured()) {
+            double timeS = sensors.timeS(tick);
             if (sensing) {
                 sensors.beforeCommit(plant, timeS);
             }
@@ -141,17 +141,17 @@ final class Lane {
      * settled or the bolt broke. */
     void runOn(double durationS, @Nullable Witness witness) {
         double untilS = plant.state().timeS + durationS;
-        while (plannedEndS < untilS && !plant.state().fractured && !plant.isSettled()) {
+        while (plannedEndS < untilS && !plant.isFractured() && !plant.isSettled()) {
             commit(witness);
         }
-        if (!plant.state().fractured && !plant.isSettled()) {
+        if (!plant.isFractured() && !plant.isSettled()) {
             plant.commitAt(untilS);
         }
     }
 
     /** Nut angle at the present tick, rad. */
     double nutAngleRad() {
-        return plant.nutAngleRad(timing.timeS(tick));
+        return plant.nutAngleRad(sensors.timeS(tick));
     }
 
     int tick() {

@@ -30,8 +30,8 @@ public record LoopTiming(long samplePeriodNs, int latencyTicks, int timeLimitTic
         return new LoopTiming(periodNs, (int) latency, (int) Math.round(timeLimitS * NS_PER_S / periodNs));
     }
 
-    /** Time of a tick in s: the double nearest to tick times period, as the sensors reckon it. */
+    /** Time of a tick in s: the very double at which the sensors are sampled. */
     public double timeS(int tick) {
-        return (double) (tick * samplePeriodNs) / NS_PER_S;
+        return tick * ((double) samplePeriodNs / NS_PER_S);
     }
 }
