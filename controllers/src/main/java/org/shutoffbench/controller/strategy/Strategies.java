@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.strategy.adaptive.AdaptiveEstimation;
 
 /** The catalogue: every strategy of the project by the name that scenario files use. */
 public final class Strategies {
@@ -28,6 +29,7 @@ public final class Strategies {
         enter(all, new TorqueMinusPrevailing.Factory());
         enter(all, new TorqueGradient.Factory());
         enter(all, new EnergyPerBlow.Factory());
+        enter(all, new AdaptiveEstimation());
         return Collections.unmodifiableMap(all);
     }
 

@@ -176,9 +176,17 @@ final class SettingsSearch {
         return values;
     }
 
-    /** To four significant digits of the range: what a person would type, and what the table holds. */
+    /**
+     * What a person would type, and what the table holds: four significant digits of the range; a whole number where a pure
+     * number ranges over a hundred or more, which is a count.
+     */
     private static double rounded(double value, Setting setting) {
-        double step = Math.pow(10, Math.floor(Math.log10(setting.maximum() - setting.minimum())) - 3);
-        return Math.rint(value / step) * step;
+        if (setting.unit().equals("1") && setting.maximum() - setting.minimum() >= 100) {
+            return Math.rint(value);
+        }
+        double stepsPerUnit = Math.pow(10, 3 - Math.floor(Math.log10(setting.maximum() - setting.minimum())));
+        return stepsPerUnit >= 1
+                ? Math.rint(value * stepsPerUnit) / stepsPerUnit
+                : Math.rint(value * stepsPerUnit) * Math.rint(1 / stepsPerUnit);
     }
 }
