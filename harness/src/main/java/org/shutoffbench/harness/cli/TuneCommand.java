@@ -26,8 +26,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Looks for the best settings of every strategy of a scenario, on joints of its own, and writes a settings table"
                     + " that scenarios can name.",
-            "Every strategy gets the same budget: " + Tuning.BUDGET + " evaluations of " + Tuning.JOINTS_PER_FAMILY
-                    + " joints per family."
+            "Every strategy gets the same budget: 100 evaluations of 200 joints per family."
         },
         footer = {
             "",
@@ -86,7 +85,7 @@ final class TuneCommand implements Callable<Integer> {
                 kind == Kind.all ? Tuning.allFamilies(scenario) : List.of(Checks.family(scenario, family));
         StringBuilder log = new StringBuilder();
         PrintWriter console = spec.commandLine().getOut();
-        Tuning tuning = new Tuning(scenario, catalogue, families, threads, line -> {
+        Tuning tuning = new Tuning(scenario, catalogue, families, Tuning.Budget.STANDARD, threads, line -> {
             log.append(line).append('\n');
             if (!line.contains(", evaluation ")) {
                 console.println(line);

@@ -27,11 +27,17 @@ import org.shutoffbench.harness.study.tuning.SettingsSearch.Candidate;
  */
 public final class Tuning {
 
-    /** Evaluations that every strategy gets, for its tuned settings and again for its verdict settings. */
-    public static final int BUDGET = 100;
+    /**
+     * What every strategy gets.
+     *
+     * @param evaluations for its tuned settings, and as many again for its verdict settings
+     * @param jointsPerFamily on which each candidate is tried
+     */
+    public record Budget(int evaluations, int jointsPerFamily) {
 
-    /** Joints of every family on which each candidate is tried. */
-    public static final int JOINTS_PER_FAMILY = 200;
+        /** The budget of committed tables. */
+        public static final Budget STANDARD = new Budget(100, 200);
+    }
 
     /** Least share of joints in the window on which the chosen verdict settings say REACHED. */
     public static final double REACHED_SHARE = 0.985;
@@ -44,19 +50,27 @@ public final class Tuning {
     private final Scenario scenario;
     private final StrategyCatalogue catalogue;
     private final List<Integer> families;
+    private final Budget budget;
     private final int threads;
     private final Consumer<String> log;
 
     /**
      * @param families indices of the families to tune on
+     * @param budget the same for every strategy
      * @param threads at least 1; changes no result
      * @param log receives one line per strategy and per candidate
      */
     public Tuning(
-            Scenario scenario, StrategyCatalogue catalogue, List<Integer> families, int threads, Consumer<String> log) {
+            Scenario scenario,
+            StrategyCatalogue catalogue,
+            List<Integer> families,
+            Budget budget,
+            int threads,
+            Consumer<String> log) {
         this.scenario = scenario;
         this.catalogue = catalogue;
         this.families = List.copyOf(families);
+        this.budget = budget;
         this.threads = threads;
         this.log = log;
     }
@@ -81,7 +95,7 @@ public final class Tuning {
                                 .toList()));
         made.put("tuning seed", Long.toString(scenario.seed() + TUNING_SEED_OFFSET));
         made.put("validation seed", Long.toString(scenario.seed() + VALIDATION_SEED_OFFSET));
-        made.put("budget", BUDGET + " evaluations of " + JOINTS_PER_FAMILY + " joints per family");
+        made.put("budget", budget.evaluations() + " evaluations of " + budget.jointsPerFamily() + " joints per family");
         Map<String, Map<String, String>> values = new LinkedHashMap<>();
         for (StrategyEntry entry : byLabel.values()) {
             Result result = tune(entry);
@@ -103,12 +117,12 @@ public final class Tuning {
         int evaluations = 0;
         if (!tuned.isEmpty()) {
             SettingsSearch search = new SettingsSearch(tuned, best.settings(), trials::run);
-            best = search.leastLoss(BUDGET);
+            best = search.leastLoss(budget.evaluations());
             evaluations += logged(entry, search);
         }
         if (!verdict.isEmpty()) {
             SettingsSearch search = new SettingsSearch(verdict, best.settings(), trials::run);
-            best = search.fewestSilentMisses(BUDGET, REACHED_SHARE);
+            best = search.fewestSilentMisses(budget.evaluations(), REACHED_SHARE);
             evaluations += logged(entry, search);
         }
         if (best.score().joints() == 0) {
@@ -135,7 +149,12 @@ public final class Tuning {
     private Trials trials(StrategyEntry entry, StrategyFactory factory, long seedOffset) {
         Bench bench = Bench.of(scenario, scenario.seed() + seedOffset, catalogue);
         return new Trials(
-                bench, factory, Bench.provision(scenario, entry.withheld()), families, JOINTS_PER_FAMILY, threads);
+                bench,
+                factory,
+                Bench.provision(scenario, entry.withheld()),
+                families,
+                budget.jointsPerFamily(),
+                threads);
     }
 
     /** What the scenario's own line gives and tuning leaves alone. */
