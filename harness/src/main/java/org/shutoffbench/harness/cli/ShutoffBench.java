@@ -23,7 +23,10 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             JointCommand.class,
             TuneCommand.class,
-            ConformCommand.class
+            ConformCommand.class,
+            RareCommand.class,
+            SensitivityCommand.class,
+            WeakestCommand.class
         },
         footer = {"", "Example: shutoff-bench run docs/examples/harbour-walkway.yaml --out walkway", "", Caution.TEXT})
 public final class ShutoffBench implements Runnable {

@@ -1,6 +1,6 @@
 package org.shutoffbench.harness.statistics;
 
-/** How an error probability is spent over repeated looks at growing data (source: lan1983). */
+/** How an error probability is spent over repeated looks at growing data (source: Lan1983). */
 public enum AlphaSpending {
     /** Little early, most at the end. */
     OBRIEN_FLEMING {

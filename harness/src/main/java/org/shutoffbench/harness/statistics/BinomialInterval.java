@@ -4,9 +4,9 @@ import org.apache.commons.statistics.interval.BinomialConfidenceInterval;
 
 /** Intervals of a rate from a count of independent trials. */
 public enum BinomialInterval {
-    /** Exact: covers at least what it says for every rate (source: clopper1934). */
+    /** Exact: covers at least what it says for every rate (source: Clopper1934). */
     CLOPPER_PEARSON(BinomialConfidenceInterval.CLOPPER_PEARSON),
-    /** Score interval: covers what it says on average (source: wilson1927). */
+    /** Score interval: covers what it says on average (source: Wilson1927). */
     WILSON(BinomialConfidenceInterval.WILSON_SCORE);
 
     private final BinomialConfidenceInterval method;

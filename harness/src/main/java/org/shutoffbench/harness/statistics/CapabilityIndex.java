@@ -5,18 +5,18 @@ public final class CapabilityIndex {
 
     private CapabilityIndex() {}
 
-    /** Window over the span from the 0.135 to the 99.865 % point (source: iso22514-2). */
+    /** Window over the span from the 0.135 to the 99.865 % point (source: ISO-22514-2). */
     public static double spread(double lowest, double highest, double low, double high) {
         return (highest - lowest) / (high - low);
     }
 
-    /** The smaller of the two one-sided ratios from the median (source: iso22514-2). */
+    /** The smaller of the two one-sided ratios from the median (source: ISO-22514-2). */
     public static double worstSide(double lowest, double highest, double low, double median, double high) {
         return Math.min((highest - median) / (high - median), (median - lowest) / (median - low));
     }
 
     /**
-     * Bissell's lower confidence bound of C_pk of a normal population (source: bissell1990).
+     * Bissell's lower confidence bound of C_pk of a normal population (source: Bissell1990).
      *
      * @param cpk estimate from mean and standard deviation
      * @param n sample size, at least 2

@@ -7,7 +7,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * Estimates from joints that come in clusters (few lots, few tools): joints of one cluster are not independent.
  *
  * <p>The variance is that of cluster totals about the common rate (ratio estimator). A rate gets the exact interval of as
- * many independent joints as the clusters are worth (source: korn1998); a mean gets Student's with clusters less one
+ * many independent joints as the clusters are worth (source: Korn1998); a mean gets Student's with clusters less one
  * degrees of freedom.
  *
  * @param estimate rate or mean

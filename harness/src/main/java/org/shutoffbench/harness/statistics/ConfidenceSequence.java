@@ -4,7 +4,7 @@ import org.apache.commons.numbers.gamma.LogBeta;
 
 /**
  * Intervals of a rate that hold at all sample sizes together, however the run is stopped: those rates whose likelihood is
- * not beaten 1/alpha times by the mixture over a uniform prior (sources: robbins1970, howard2021).
+ * not beaten 1/alpha times by the mixture over a uniform prior (sources: Robbins1970, Howard2021).
  */
 public final class ConfidenceSequence {
 

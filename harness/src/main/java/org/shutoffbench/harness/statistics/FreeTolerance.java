@@ -2,7 +2,7 @@ package org.shutoffbench.harness.statistics;
 
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
-/** Distribution-free tolerance intervals between order statistics (source: wilks1941). */
+/** Distribution-free tolerance intervals between order statistics (source: Wilks1941). */
 public final class FreeTolerance {
 
     private FreeTolerance() {}

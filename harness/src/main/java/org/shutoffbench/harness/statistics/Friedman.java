@@ -6,7 +6,7 @@ import java.util.Map;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /**
- * Friedman's rank test: do all treatments do alike, with blocks of unlike difficulty? (source: conover1999)
+ * Friedman's rank test: do all treatments do alike, with blocks of unlike difficulty? (source: Conover1999)
  *
  * @param statistic chi-square form, ties corrected; 0 where every block is one tie
  * @param degreesOfFreedom treatments less one

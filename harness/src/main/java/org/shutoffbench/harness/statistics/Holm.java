@@ -2,7 +2,7 @@ package org.shutoffbench.harness.statistics;
 
 import java.util.stream.IntStream;
 
-/** Holm's step-down adjustment: joint control of the error over several tests (source: holm1979). */
+/** Holm's step-down adjustment: joint control of the error over several tests (source: Holm1979). */
 public final class Holm {
 
     private Holm() {}

@@ -7,7 +7,7 @@ import java.util.random.RandomGenerator;
 /**
  * Rare failures by drawing round the design point, with part of the draws left where they naturally fall: this defensive
  * part bounds every weight, so that a failure region away from the design point cannot ruin the estimate (source:
- * hesterberg1995, owen2000).
+ * Hesterberg1995, Owen2000).
  */
 public final class ImportanceSampling {
 

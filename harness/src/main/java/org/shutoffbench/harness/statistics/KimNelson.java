@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Fully sequential selection of the best of several systems observed side by side (source: kim2001, c = 1).
+ * Fully sequential selection of the best of several systems observed side by side (source: Kim2001, c = 1).
  *
  * <p>With probability at least 1 - alpha the last survivor is the best, where the best leads by the indifference at least
  * and observations are normal. Common random numbers are welcome: only differences enter.

@@ -2,7 +2,7 @@ package org.shutoffbench.harness.statistics;
 
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
-/** McNemar's test: do two strategies fail equally often on the same joints? (source: mcnemar1947, fagerland2013) */
+/** McNemar's test: do two strategies fail equally often on the same joints? (source: McNemar1947, Fagerland2013) */
 public enum McNemar {
     /** Exact conditional test: never rejects more often than it says. */
     EXACT {

@@ -9,7 +9,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * Student's t with a noncentrality: the law of (Z + delta) / sqrt(chi^2_nu / nu).
  *
  * <p>Both tails by integrating the normal tail over the law of the scale: P(T &lt;= t) = E Phi(t S - delta), S =
- * sqrt(chi^2_nu / nu). Exact to about 1e-12 absolutely; no series, so a large noncentrality does no harm (source: owen1968).
+ * sqrt(chi^2_nu / nu). Exact to about 1e-12 absolutely; no series, so a large noncentrality does no harm (source: Owen1968).
  */
 public final class NoncentralT {
 

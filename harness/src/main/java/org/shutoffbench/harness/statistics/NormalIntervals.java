@@ -3,7 +3,7 @@ package org.shutoffbench.harness.statistics;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
-/** Intervals of the mean and of the standard deviation, exact for a normal population (source: nist-handbook 7.2). */
+/** Intervals of the mean and of the standard deviation, exact for a normal population (source: NIST-Handbook 7.2). */
 public final class NormalIntervals {
 
     private NormalIntervals() {}

@@ -1,7 +1,7 @@
 package org.shutoffbench.harness.statistics;
 
 /**
- * Bounds of the difference of two rates on the same joints: Tango's score interval (source: tango1998), stretched to hold
+ * Bounds of the difference of two rates on the same joints: Tango's score interval (source: Tango1998), stretched to hold
  * 0 where the exact McNemar test at the same level does not reject, so that bounds and test never contradict each other.
  */
 public final class PairedRateDifference {

@@ -3,7 +3,7 @@ package org.shutoffbench.harness.statistics;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
- * The order statistics that bound a percentage point of any continuous population (source: david2003).
+ * The order statistics that bound a percentage point of any continuous population (source: David2003).
  *
  * @param lower rank of the lower bound, from 1; 0 where the sample leaves it open
  * @param upper rank of the upper bound; n + 1 where the sample leaves it open

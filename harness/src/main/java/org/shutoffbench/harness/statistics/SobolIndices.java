@@ -7,7 +7,7 @@ import java.util.random.RandomGenerator;
 
 /**
  * How much of the variance of a result each group of inputs explains alone (first order) and with all its interactions
- * (total), by Jansen's estimators on two independent sample matrices (sources: jansen1999, saltelli2010).
+ * (total), by Jansen's estimators on two independent sample matrices (sources: Jansen1999, Saltelli2010).
  */
 public final class SobolIndices {
 

@@ -53,7 +53,7 @@ final class SubsetLevel {
                 .toList();
     }
 
-    /** (1 - p)/(p n) times one plus twice the correlation along the chains (source: au2001, eq. 28-30). */
+    /** (1 - p)/(p n) times one plus twice the correlation along the chains (source: Au2001, eq. 28-30). */
     double squaredVariation(double threshold) {
         double share = share(threshold);
         int chains = margins.length / chainLength;

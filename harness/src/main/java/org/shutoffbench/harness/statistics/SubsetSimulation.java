@@ -7,7 +7,7 @@ import java.util.random.RandomGenerator;
 
 /**
  * Rare failures by conditional levels: each level keeps the tenth of the samples nearest to failure and walks on from them
- * (sources: au2001; walks by adaptive conditional sampling, papaioannou2015). The noise key is proposed afresh in every
+ * (sources: Au2001; walks by adaptive conditional sampling, Papaioannou2015). The noise key is proposed afresh in every
  * step.
  *
  * <p>A limit state may be infinite on part of the space (where the verdict alone rules the event out): such points never
@@ -17,7 +17,7 @@ public final class SubsetSimulation {
 
     /**
      * Correlation assumed between the shares of neighbouring levels, which share their seeds; between the bounds 0 and 1 of
-     * au2001 and chosen because stated intervals then cover (docs/statistics.md has the figures).
+     * Au2001 and chosen because stated intervals then cover (docs/statistics.md has the figures).
      */
     private static final double NEIGHBOURS = 0.5;
 

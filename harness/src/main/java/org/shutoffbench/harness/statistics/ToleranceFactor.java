@@ -9,7 +9,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * <p>With the stated confidence the interval holds at least the stated content of the population.
  */
 public enum ToleranceFactor {
-    /** By numerical integration over the mean's error (sources: eberhardt1989, nist-handbook 7.2.6.3). */
+    /** By numerical integration over the mean's error (sources: Eberhardt1989, NIST-Handbook 7.2.6.3). */
     EXACT {
         @Override
         public double twoSided(long n, double content, double confidence) {
@@ -17,7 +17,7 @@ public enum ToleranceFactor {
             return new ExactFactor(n, content).forConfidence(confidence);
         }
     },
-    /** Howe's closed form: a little short for small samples (source: nist-handbook 7.2.6.3). */
+    /** Howe's closed form: a little short for small samples (source: NIST-Handbook 7.2.6.3). */
     HOWE {
         @Override
         public double twoSided(long n, double content, double confidence) {

@@ -5,7 +5,7 @@ import java.util.Map;
 
 /**
  * Variance by lot, piece within lot and repeat, by the nested analysis of variance for unequal group sizes (source:
- * searle1992). Negative estimates are set to 0; a level without its own degrees of freedom is NaN.
+ * Searle1992). Negative estimates are set to 0; a level without its own degrees of freedom is NaN.
  *
  * @param lot between lots
  * @param piece between pieces of one lot

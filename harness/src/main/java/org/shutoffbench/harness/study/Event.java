@@ -11,6 +11,13 @@ public enum Event {
             return outcome == Outcome.IN_WINDOW;
         }
     },
+    /** Anything but in window. */
+    OUT_OF_WINDOW("out of window") {
+        @Override
+        public boolean holds(Outcome outcome, Verdict verdict) {
+            return outcome != Outcome.IN_WINDOW;
+        }
+    },
     /** The strategy says done, the joint is not. */
     SILENT_MISS("silent miss") {
         @Override
