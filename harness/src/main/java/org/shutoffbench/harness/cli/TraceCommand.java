@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.population.DrawnCase;
 import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.record.TraceFile;
+import org.shutoffbench.harness.report.TraceContent;
+import org.shutoffbench.harness.report.TracePicture;
+import org.shutoffbench.harness.report.TraceRecorder;
 import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.SampleLog;
 import org.shutoffbench.harness.run.StrategyCatalogue;
@@ -105,6 +108,12 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--samples", paramLabel = "FILE.csv", description = "what the tool sensed, one row per sample")
     private @Nullable Path samples;
 
+    @Option(
+            names = "--picture",
+            paramLabel = "FILE.svg",
+            description = "torque, clamp force and angle over time and over each other; not with --drive-for")
+    private @Nullable Path picture;
+
     private final SampleLog log = new SampleLog();
     private List<Blow> blows = new ArrayList<>();
 
@@ -124,10 +133,22 @@ final class TraceCommand implements Callable<Integer> {
         if (samples != null) {
             TextFile.write(samples, log.text());
         }
+        if (picture != null) {
+            TextFile.write(picture, TracePicture.svg(content(bench, familyIndex)));
+        }
         PrintWriter console = spec.commandLine().getOut();
         console.println(end);
         console.flush();
         return 0;
+    }
+
+    private TraceContent content(Bench bench, int familyIndex) {
+        if (ending.driveFor != null) {
+            throw new InputException("--picture shows a tightening that ends: not with --drive-for");
+        }
+        return ending.brakeAtBlow != null
+                ? TraceRecorder.brakedAtBlow(bench, familyIndex, joint, ending.brakeAtBlow, newPlant())
+                : TraceRecorder.ofStrategy(bench, strategyIndex(bench.scenario()), familyIndex, joint, this::newPlant);
     }
 
     private Plant newPlant() {

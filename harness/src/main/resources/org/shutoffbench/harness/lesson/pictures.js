@@ -5,6 +5,7 @@ const pictures = (function () {
   const { FONT, INK, INK_2, RULE, BAND, GROUND, signed, bare, label, text, rectangle, line, clipped, hatch } = chartTools;
   const CLAMPING = "var(--hue-0)";
   const INSERT = "var(--hue-1)";
+  const TALL = window.innerWidth >= 1500 ? 260 : 196;
   const charts = new Map();
 
   /** Draws or draws again, at the width the place has now. */
@@ -84,7 +85,7 @@ const pictures = (function () {
       const left = 34;
       const right = 8;
       const top = 22;
-      const tall = 196;
+      const tall = TALL;
       const gap = 10;
       const most = 120;
       const height = top + tall + 40;
@@ -186,7 +187,7 @@ const pictures = (function () {
       const left = 30;
       const right = 14;
       const top = 22;
-      const tall = 196;
+      const tall = TALL;
       const height = top + tall + 40;
       const blows = Math.max(12, view.count + 5, view.frames.length + 1);
       const highest = Math.max(...view.frames.concat(view.bench || []).map((f) => f.clampForceKn), view.window[1]);

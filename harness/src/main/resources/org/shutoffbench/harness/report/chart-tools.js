@@ -6,7 +6,7 @@ const chartTools = (function () {
   "use strict";
 
   const FONT = "system-ui, -apple-system, 'Segoe UI', Roboto, 'Noto Sans', 'DejaVu Sans', sans-serif";
-  const SIZE = 12;
+  const SIZE = Number(getComputedStyle(document.documentElement).getPropertyValue("--chart-text")) || 12;
   const INK = "var(--ink)";
   const INK_2 = "var(--ink-2)";
   const RULE = "var(--rule)";

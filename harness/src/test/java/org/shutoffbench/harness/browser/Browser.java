@@ -118,9 +118,9 @@ public final class Browser implements AutoCloseable {
         return driver.executeScript(script, arguments);
     }
 
-    /** Waits, at most ten seconds, until a script gives true. */
+    /** Waits, at most thirty seconds, until a script gives true. */
     public void until(String expression) {
-        new WebDriverWait(driver, Duration.ofSeconds(10))
+        new WebDriverWait(driver, Duration.ofSeconds(30))
                 .withMessage("never true: " + expression)
                 .until(d -> Boolean.TRUE.equals(driver.executeScript("return Boolean(" + expression + ")")));
     }
@@ -140,6 +140,7 @@ public final class Browser implements AutoCloseable {
                 .filter(message -> message.contains("\"Network.requestWillBeSent\""))
                 .map(message -> message.replaceFirst("(?s).*\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1"))
                 .filter(address -> !address.startsWith("data:") && !address.startsWith("blob:"))
+                .filter(address -> !address.startsWith("chrome:"))
                 .toList();
     }
 
@@ -158,6 +159,19 @@ public final class Browser implements AutoCloseable {
                     .map(v => v.id + ': ' + v.help + ' ' + v.nodes.slice(0, 3).map(n => n.html).join(' | '))));
                 """);
         return found;
+    }
+
+    /** Elements that make the page scroll sideways; empty where it does not. */
+    public List<String> widerThanThePage() {
+        @SuppressWarnings("unchecked")
+        List<String> wide = (List<String>) driver.executeScript("""
+                if (document.documentElement.scrollWidth <= window.innerWidth) { return []; }
+                return Array.from(document.querySelectorAll('body *'))
+                    .filter(e => e.getBoundingClientRect().right > window.innerWidth + 0.01 && !e.closest('.wide'))
+                    .map(e => e.tagName + '.' + e.className + '#' + e.id + ' ' + e.getBoundingClientRect().right)
+                    .concat(['page ' + document.documentElement.scrollWidth]);
+                """);
+        return wide;
     }
 
     /** Fraction of the pixels of an element that differ from its most frequent colour. */

@@ -115,4 +115,98 @@ class LessonBrowserTest {
         assertThat(browser.find("#worksheet").isDisplayed()).isTrue();
         assertThat(browser.complaints()).isEmpty();
     }
+
+    private void toStepFive() {
+        browser.all("#told button.small").get(5).click();
+        next();
+        strikeTo(7);
+        browser.find("#set").click();
+        next();
+        next();
+        strikeTo(7);
+        next();
+        browser.until("document.getElementById('r-blows').textContent === '7'");
+    }
+
+    @Test
+    void aSliderStrikesTheJointAgainToTheSameBlow() {
+        toStepFive();
+        browser.script("""
+                const slider = document.getElementById('slider-prevailingNm');
+                slider.value = 0;
+                window.begun = performance.now();
+                new MutationObserver(() => window.took = window.took || performance.now() - window.begun)
+                    .observe(document.getElementById('r-force'), {childList: true, characterData: true, subtree: true});
+                slider.dispatchEvent(new Event('input'));
+                """);
+        browser.until("window.took");
+        assertThat(browser.text("#r-force"))
+                .isEqualTo(kn(new LiveTightening(new Knobs(0, 300, 0.13, 1), 0)
+                        .strikeTo(7)
+                        .last()
+                        .clampForceKn()));
+        assertThat(browser.text("#r-blows")).isEqualTo("7");
+        System.Logger log = System.getLogger(LessonBrowserTest.class.getName());
+        log.log(System.Logger.Level.INFO, "slider to picture: {0} ms", browser.script("return window.took"));
+    }
+
+    @Test
+    void playsByItselfAndPauses() {
+        toStepFive();
+        browser.find("#play").click();
+        browser.until("Number(document.getElementById('r-blows').textContent) >= 9");
+        assertThat(browser.text("#play")).isEqualTo("Pause");
+        browser.find("#play").click();
+        browser.until("document.getElementById('play').textContent === 'Play'");
+        assertThat((String) browser.script("return document.getElementById('live').textContent"))
+                .startsWith("Blow ");
+    }
+
+    @Test
+    void aSecondPageHasABenchOfItsOwnAndAClosedOneStops() {
+        toStepFive();
+        try (Browser second = Browser.open(1000, 800)) {
+            second.driver().get(server.address().toString());
+            second.until("document.getElementById('step-title').textContent === 'Predict'");
+            browser.until("document.getElementById('r-blows').textContent === '7'");
+            org.assertj.core.api.Assertions.assertThat(server.pages()).isEqualTo(2);
+        }
+        browser.find("#play").click();
+        browser.until("document.getElementById('play').textContent === 'Pause'");
+        browser.driver().get("about:blank");
+        long late = System.nanoTime() + 8_000_000_000L;
+        while (server.pages() > 0 || server.busyPages() > 0) {
+            assertThat(System.nanoTime()).as("the simulation still runs").isLessThan(late);
+            Thread.onSpinWait();
+        }
+    }
+
+    @Test
+    void saysSoWhenTheServerIsGone() {
+        toStepFive();
+        server.close();
+        browser.until("!document.getElementById('gone').hidden");
+        assertThat(browser.text("#gone")).contains("stopped answering at blow 7");
+        assertThat(browser.find("#play").isEnabled()).isFalse();
+        assertThat(browser.find("#slider-friction").isEnabled()).isFalse();
+    }
+
+    @Test
+    void hasNoSeriousAccessibilityViolationAndFitsFrom360To1920() {
+        assertThat(browser.violations()).isEmpty();
+        toStepFive();
+        assertThat(browser.violations()).isEmpty();
+        browser.dark();
+        assertThat(browser.violations()).isEmpty();
+        for (int width : new int[] {1920, 1280, 768, 390, 360}) {
+            browser.size(width, 900);
+            browser.until("document.querySelector('#p-torque svg').clientWidth <= innerWidth");
+            assertThat(browser.widerThanThePage()).as(width + " px").isEmpty();
+            browser.picture("lesson-dark-" + width);
+        }
+        next();
+        browser.until("document.getElementById('race')");
+        assertThat(browser.violations()).isEmpty();
+        browser.picture("lesson-race-360");
+    }
 }
