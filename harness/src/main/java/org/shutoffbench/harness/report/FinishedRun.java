@@ -64,7 +64,7 @@ public final class FinishedRun {
      */
     public Path writeReport() throws IOException {
         Path page = folder.resolve(RunFolder.REPORT);
-        HtmlReport.write(HtmlReport.html(summary, facts, worst()), page);
+        HtmlReport.write(HtmlReport.html(summary, facts, worst(), Findings.read(folder, summary)), page);
         return page;
     }
 

@@ -52,6 +52,11 @@ public final class HtmlReport {
 
     /** The page as text; without worst joints that section is left out. */
     static String html(StudySummary summary, RunFacts facts, @Nullable WorstJoints worst) {
+        return html(summary, facts, worst, Findings.NONE);
+    }
+
+    /** The same with what other commands found. */
+    static String html(StudySummary summary, RunFacts facts, @Nullable WorstJoints worst, Findings findings) {
         Names names = new Names(summary);
         RateTables tables = new RateTables(summary, names);
         List<String> sections = new ArrayList<>();
@@ -66,6 +71,9 @@ public final class HtmlReport {
         LevelsSection levels = new LevelsSection(summary, names);
         if (levels.present()) {
             sections.add(levels.html(TEMPLATES));
+        }
+        if (findings.present()) {
+            sections.add(findings.html(TEMPLATES));
         }
         sections.add(new MethodSection(summary, names, facts).html(TEMPLATES));
         ChartData charts = new ChartData(

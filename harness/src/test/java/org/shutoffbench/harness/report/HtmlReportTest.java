@@ -85,4 +85,31 @@ class HtmlReportTest {
         assertThat(HtmlReport.html(new InventedStudy(500).summary, InventedStudy.facts(), STUDY.worst()))
                 .isEqualTo(PAGE);
     }
+
+    @Test
+    void whatOtherCommandsFoundStandsOnThePageAndNothingElse() {
+        var interval = new org.shutoffbench.harness.statistics.Interval(0.6, 0.8);
+        var nothing = new org.shutoffbench.harness.statistics.Interval(0, 0.001);
+        var found = new org.shutoffbench.harness.study.failure.SensitivityStudy.Result(
+                STUDY.summary.scenario(),
+                "hard plain",
+                "blow count",
+                "clamping torque",
+                0.95,
+                List.of(
+                        new org.shutoffbench.harness.study.failure.SensitivityStudy.Share(
+                                "friction", 0.65, interval, 0.7, interval),
+                        new org.shutoffbench.harness.study.failure.SensitivityStudy.Share(
+                                "idle <source>", 0, nothing, 0, nothing)),
+                100,
+                0);
+        String page = HtmlReport.html(STUDY.summary, InventedStudy.facts(), null, new Findings(found, null));
+        assertThat(page)
+                .contains("Friction makes most of the scatter of clamping torque with blow count on hard plain")
+                .contains("70.0 %, interval 60.0\u201380.0 %")
+                .contains("1 more sources, each surely below 0.5 %")
+                .doesNotContain("idle <source>")
+                .doesNotContain("The weakest joint");
+        assertThat(PAGE).doesNotContain("What it hangs on");
+    }
 }
