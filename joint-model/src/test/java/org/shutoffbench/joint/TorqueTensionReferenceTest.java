@@ -17,7 +17,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class TorqueTensionReferenceTest implements ReferenceSource {
+public class TorqueTensionReferenceTest implements ReferenceSource {
 
     @Override
     public List<Check> checks() {

@@ -11,7 +11,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class AssemblyReferenceTest implements ReferenceSource {
+public class AssemblyReferenceTest implements ReferenceSource {
 
     @Override
     public List<Check> checks() {

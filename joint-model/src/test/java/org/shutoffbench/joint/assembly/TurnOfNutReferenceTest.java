@@ -11,7 +11,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class TurnOfNutReferenceTest implements ReferenceSource {
+public class TurnOfNutReferenceTest implements ReferenceSource {
 
     @Override
     public List<Check> checks() {

@@ -19,7 +19,7 @@ import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
 /** Blake and Kurtz tightened 20 dry bolts to one torque; the dry steel preset under a perfect torque stop does likewise. */
-class DryPreloadReferenceTest implements ReferenceSource {
+public class DryPreloadReferenceTest implements ReferenceSource {
 
     /** Shigley, tables 8-13, from Blake and Kurtz; kN. */
     private static final double[] PUBLISHED_KN = {

@@ -13,7 +13,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class PrevailingReferenceTest implements ReferenceSource {
+public class PrevailingReferenceTest implements ReferenceSource {
 
     @Override
     public List<Check> checks() {

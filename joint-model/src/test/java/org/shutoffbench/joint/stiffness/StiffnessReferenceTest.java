@@ -9,7 +9,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class StiffnessReferenceTest implements ReferenceSource {
+public class StiffnessReferenceTest implements ReferenceSource {
 
     private static final double INCH = CustomaryUnits.INCH_M;
     private static final double MPSI = 1e6 * CustomaryUnits.PSI_PA;

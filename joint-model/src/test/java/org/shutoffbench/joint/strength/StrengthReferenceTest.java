@@ -9,7 +9,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class StrengthReferenceTest implements ReferenceSource {
+public class StrengthReferenceTest implements ReferenceSource {
 
     @Override
     public List<Check> checks() {

@@ -10,7 +10,7 @@ import org.shutoffbench.validation.ReferenceFile;
 import org.shutoffbench.validation.ReferenceRow;
 import org.shutoffbench.validation.ReferenceSource;
 
-class ThreadReferenceTest implements ReferenceSource {
+public class ThreadReferenceTest implements ReferenceSource {
 
     private static final ReferenceFile METRIC = ReferenceFile.read("threads/metric.csv");
     private static final ReferenceFile UNIFIED = ReferenceFile.read("threads/unified.csv");
