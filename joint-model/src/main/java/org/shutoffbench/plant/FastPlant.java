@@ -37,6 +37,7 @@ public final class FastPlant implements Plant {
     private boolean touchIsDue;
     private int lug;
     private boolean lugForceIsZero;
+    private boolean isAfterEvent;
     private boolean blowIsDue;
     private boolean stateIsStale;
 
@@ -86,6 +87,7 @@ public final class FastPlant implements Plant {
         lowerIsStale = true;
         lugForceIsZero = false;
         blowIsDue = false;
+        isAfterEvent = true;
         prepare();
     }
 
@@ -190,14 +192,15 @@ public final class FastPlant implements Plant {
         together.delta[0] = delta;
         together.psi[0] = psi;
         together.twist[0] = twist;
-        together.expand(timeS, nutAngle, lug, lugForceIsZero);
+        together.expand(timeS, nutAngle, lug, lugForceIsZero, isAfterEvent);
+        isAfterEvent = false;
         lugForceIsZero = false;
         plannedS = together.endS;
     }
 
     /** The lugs are far enough apart for clocks of their own. */
     private boolean mayPart() {
-        if (lug != Together.FREE) {
+        if (lug != Together.FREE || nut.turnsLoose()) {
             return false;
         }
         double speed = Math.abs(hammerSpeed) + Math.abs(anvilSpeed) + Math.abs(twist) / together.apartStepS();
@@ -221,7 +224,7 @@ public final class FastPlant implements Plant {
                 plannedS = touch;
                 touchIsDue = true;
             }
-        } else if (mayMeet()) {
+        } else if (nut.turnsLoose() || mayMeet()) {
             readUpper();
             readLower();
             psi = hammerAngle - nutAngle - twist - lugPitch * state.lugsPassed;
@@ -300,6 +303,7 @@ public final class FastPlant implements Plant {
     // ---- events
 
     private void handle(int event) {
+        isAfterEvent |= event != Event.NONE;
         switch (event) {
             case Event.CAM_ABOVE -> enterCamZone(drive.camZone + 1, drive.deltaHigh);
             case Event.CAM_BELOW -> enterCamZone(drive.camZone - 1, drive.deltaLow);
@@ -544,6 +548,7 @@ public final class FastPlant implements Plant {
         touchIsDue = from.touchIsDue;
         lug = from.lug;
         lugForceIsZero = from.lugForceIsZero;
+        isAfterEvent = from.isAfterEvent;
         blowIsDue = from.blowIsDue;
         stateIsStale = true;
         carrierSpeed = from.carrierSpeed;

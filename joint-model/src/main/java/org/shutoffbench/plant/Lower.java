@@ -68,7 +68,8 @@ final class Lower {
         }
         stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
         coefficients();
-        horizon = Steps.usable(tolerance, anvilSpeed, nutSpeed);
+        horizon = Steps.usable(
+                tolerance, Math.max(Math.abs(anvilSpeed[Series.ORDER]), Math.abs(nutSpeed[Series.ORDER])));
         watch();
     }
 

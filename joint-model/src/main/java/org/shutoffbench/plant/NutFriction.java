@@ -21,6 +21,9 @@ final class NutFriction {
     /** Relative size below which a difference of torques is rounding. */
     private static final double ROUNDING = 1e-9;
 
+    /** Slope of the torque over socket stiffness below which a nut runs down freely. */
+    private static final double RUNNING_DOWN_SLOPE = 5e-4;
+
     private @Nullable JointLaw law;
     private FreeTorque free = FreeTorque.of(0, java.util.List.of());
     private double forcePerAngle;
@@ -114,6 +117,11 @@ final class NutFriction {
         return clampZone == PLASTIC ? plasticAngle + (1 - yieldRatio) * y : plasticAngle;
     }
 
+    /** The nut turns on without clamp force. */
+    boolean turnsLoose() {
+        return direction > 0 && clampZone == LOOSE;
+    }
+
     private double freeTorque(double nutAngle) {
         double u = nutAngle - free.originRad(freeZone);
         return free.coefficient(freeZone, 0) + u * (free.coefficient(freeZone, 1) + u * free.coefficient(freeZone, 2));
@@ -173,6 +181,11 @@ final class NutFriction {
         } else if (direction < 0) {
             lookBack(nutAngle, elastic);
         }
+    }
+
+    /** No clamp force yet and little slope: the last look's torque hardly changes while the socket rings once. */
+    boolean isRunningDown(double socketStiffness) {
+        return clampZone == LOOSE && r2 == 0 && Math.abs(r1) < RUNNING_DOWN_SLOPE * socketStiffness;
     }
 
     private void lookAhead(double nutAngle, double elastic) {

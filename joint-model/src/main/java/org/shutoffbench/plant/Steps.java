@@ -30,9 +30,9 @@ final class Steps {
         return square <= 0 ? Math.sqrt(stiffness) : half + Math.sqrt(square);
     }
 
-    /** Part of the step in (0, 1] on which the last term of both speeds stays below the tolerance. */
-    static double usable(double tolerance, double[] a, double[] b) {
-        double last = Math.max(Math.abs(a[Series.ORDER]), Math.abs(b[Series.ORDER]));
+    /** Part of the step in (0, 1] on which the greatest last term stays below the tolerance. */
+    static double usable(double tolerance, double greatestLast) {
+        double last = greatestLast;
         double part = 1;
         while (last > tolerance) {
             part *= 0.8;

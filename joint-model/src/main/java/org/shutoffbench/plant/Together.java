@@ -28,8 +28,30 @@ final class Together {
     private final double[] heldCamTorque = Series.allocate();
     private final double[] scratch = Series.allocate();
 
+    /** Anvil, socket and nut each on their own. */
+    private static final int FULL = 0;
+    /** Anvil and nut turn as one, the hammer flies. */
+    private static final int LUMPED = 1;
+    /** Hammer, anvil and nut turn as one. */
+    private static final int RIGID = 2;
+
+    /** A lumped socket rings less than this, rad. */
+    private static final double LUMPED_RINGING_RAD = 1e-8;
+    /** Rigid contact: ringing torque over lug torque. */
+    private static final double RIGID_RINGING = 0.01;
+    /** Creep of lugs and socket is parts per thousand of the speed; each pass gains as many digits. */
+    private static final int CREEP_PASSES = 3;
+    /** Lugs nearer than this are not lumped, rad. */
+    private static final double LUMPED_GAP_RAD = 1e-6;
+
     private final MotorAndCam drive;
     private final NutFriction nut;
+    private double carrierInertia;
+    private double hammerInertia;
+    private double anvilInertia;
+    private double nutInertia;
+    private double socketRate;
+    private int bodies;
     private double inverseCarrier;
     private double inverseHammer;
     private double inverseAnvil;
@@ -55,10 +77,14 @@ final class Together {
     }
 
     void start(ImpactTool tool, double speedTolerance) {
-        inverseCarrier = 1 / tool.motor().inertiaKgM2();
-        inverseHammer = 1 / tool.hammer().inertiaKgM2();
-        inverseAnvil = 1 / tool.socket().anvilInertiaKgM2();
-        inverseNut = 1 / tool.socket().nutInertiaKgM2();
+        carrierInertia = tool.motor().inertiaKgM2();
+        hammerInertia = tool.hammer().inertiaKgM2();
+        anvilInertia = tool.socket().anvilInertiaKgM2();
+        nutInertia = tool.socket().nutInertiaKgM2();
+        inverseCarrier = 1 / carrierInertia;
+        inverseHammer = 1 / hammerInertia;
+        inverseAnvil = 1 / anvilInertia;
+        inverseNut = 1 / nutInertia;
         lugStiffness = tool.hammer().lugStiffnessNmPerRad();
         lugDamping = tool.hammer().lugDampingNmSPerRad();
         socketStiffness = tool.socket().stiffnessNmPerRad();
@@ -66,7 +92,7 @@ final class Together {
         tolerance = speedTolerance;
         double lug = inverseHammer + inverseAnvil;
         double socket = inverseAnvil + inverseNut;
-        double socketRate = Steps.rate(socketStiffness * socket, socketDamping * socket);
+        socketRate = Steps.rate(socketStiffness * socket, socketDamping * socket);
         double lugRate = Steps.rate(lugStiffness * lug, lugDamping * lug);
         contactStepS = Steps.forRate(Math.sqrt(lugRate * lugRate + socketRate * socketRate));
         apartStepS = Steps.forRate(socketRate);
@@ -76,76 +102,301 @@ final class Together {
      * Expands from the constant terms of the speeds, delta, psi and twist, which the caller has set.
      *
      * @param lug FREE, CONTACT or OPEN
+     * @param afterEvent something has just changed: the fast modes are followed for a step at least
      * @param lugForceIsZero the lug force passes zero at this very instant
      */
-    void expand(double timeS, double angle, int lug, boolean lugForceIsZero) {
+    void expand(double timeS, double angle, int lug, boolean lugForceIsZero, boolean afterEvent) {
         baseS = timeS;
         nutAngle = angle;
         turn[0] = 0;
         nut.look(angle);
-        stepS = lug == CONTACT ? contactStepS : apartStepS;
-        double upper = Steps.forUpper(drive, inverseCarrier, inverseHammer);
-        stepS = Math.min(stepS, upper);
-        coefficients(lug);
+        bodies = chooseBodies(lug, afterEvent);
+        switch (bodies) {
+            case FULL -> {
+                double upper = Steps.forUpper(drive, inverseCarrier, inverseHammer);
+                stepS = Math.min(lug == CONTACT ? contactStepS : apartStepS, upper);
+                expandFull(lug == CONTACT);
+            }
+            case LUMPED -> {
+                stepS = Steps.forUpper(drive, inverseCarrier, inverseHammer);
+                expandLumped();
+            }
+            default -> {
+                stepS = rigidStepS();
+                expandRigid();
+            }
+        }
         if (lugForceIsZero) {
             lugTorque[0] = 0;
         }
-        horizon = Math.min(
-                Steps.usable(tolerance, hammerSpeed, anvilSpeed), Steps.usable(tolerance, carrierSpeed, nutSpeed));
+        horizon = Steps.usable(
+                tolerance,
+                Math.max(
+                        Math.max(last(carrierSpeed), last(hammerSpeed)), Math.max(last(anvilSpeed), last(nutSpeed))));
         watch(lug);
     }
 
-    private void coefficients(int lug) {
+    private static double last(double[] c) {
+        return Math.abs(c[Series.ORDER]);
+    }
+
+    private void expandFull(boolean contact) {
         boolean held = drive.isCarrierHeld();
-        boolean contact = lug == CONTACT;
         boolean sliding = nut.direction != 0;
-        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
-        double motor = drive.motorTorque(carrierSpeed[0]);
-        for (int k = 0; k <= Series.ORDER; k++) {
-            double ofLug = lugStiffness * psi[k] + lugDamping * (hammerSpeed[k] - anvilSpeed[k]);
-            double ofSocket = socketStiffness * twist[k] + socketDamping * (anvilSpeed[k] - nutSpeed[k]);
-            lugTorque[k] = ofLug;
-            socketTorque[k] = ofSocket;
-            if (k == Series.ORDER) {
-                return;
-            }
-            if (k > 0) {
-                cam = drive.camStiffness * delta[k] + drive.camDamping * (carrierSpeed[k] - hammerSpeed[k]);
-                motor = -drive.motorSlope * carrierSpeed[k];
-            }
-            double onHammer = contact ? cam - ofLug : cam;
-            double onAnvil = contact ? ofLug - ofSocket : -ofSocket;
+        boolean curved = nut.r2 != 0;
+        double camStiffness = drive.camStiffness;
+        double camDamping = drive.camDamping;
+        double motorSlope = drive.motorSlope;
+        double carrier = carrierSpeed[0];
+        double hammer = hammerSpeed[0];
+        double anvil = anvilSpeed[0];
+        double onNut = nutSpeed[0];
+        double lag = delta[0];
+        double gap = psi[0];
+        double phi = twist[0];
+        double angle = 0;
+        double cam = drive.camTorque(lag, carrier - hammer);
+        double onCarrier = held ? 0 : drive.netOnCarrier(carrier, drive.motorTorque(carrier), cam);
+        double ofLug = lugStiffness * gap + lugDamping * (hammer - anvil);
+        double ofSocket = socketStiffness * phi + socketDamping * (anvil - onNut);
+        double friction = nut.r0;
+        double net = !sliding ? 0 : onNut == 0 ? nut.netAtRest(ofSocket) : ofSocket - friction;
+        lugTorque[0] = ofLug;
+        socketTorque[0] = ofSocket;
+        for (int k = 0; k < Series.ORDER; k++) {
             double r = stepS * Series.RECIPROCAL[k + 1];
-            carrierSpeed[k + 1] = held
-                    ? 0
-                    : r * inverseCarrier * (k == 0 ? drive.netOnCarrier(carrierSpeed[0], motor, cam) : motor - cam);
-            hammerSpeed[k + 1] = r * inverseHammer * onHammer;
-            anvilSpeed[k + 1] = r * inverseAnvil * onAnvil;
-            nutSpeed[k + 1] = sliding ? r * inverseNut * onNut(k, ofSocket) : 0;
-            delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
-            psi[k + 1] = r * (hammerSpeed[k] - anvilSpeed[k]);
-            twist[k + 1] = r * (anvilSpeed[k] - nutSpeed[k]);
-            turn[k + 1] = r * nutSpeed[k];
+            double pressed = contact ? ofLug : 0;
+            double nextCarrier = r * inverseCarrier * onCarrier;
+            double nextHammer = r * inverseHammer * (cam - pressed);
+            double nextAnvil = r * inverseAnvil * (pressed - ofSocket);
+            double nextNut = r * inverseNut * net;
+            lag = r * (carrier - hammer);
+            gap = r * (hammer - anvil);
+            phi = r * (anvil - onNut);
+            angle = r * onNut;
+            carrier = nextCarrier;
+            hammer = nextHammer;
+            anvil = nextAnvil;
+            onNut = nextNut;
+            carrierSpeed[k + 1] = carrier;
+            hammerSpeed[k + 1] = hammer;
+            anvilSpeed[k + 1] = anvil;
+            nutSpeed[k + 1] = onNut;
+            delta[k + 1] = lag;
+            psi[k + 1] = gap;
+            twist[k + 1] = phi;
+            turn[k + 1] = angle;
+            cam = camStiffness * lag + camDamping * (carrier - hammer);
+            onCarrier = held ? 0 : -motorSlope * carrier - cam;
+            ofLug = lugStiffness * gap + lugDamping * (hammer - anvil);
+            ofSocket = socketStiffness * phi + socketDamping * (anvil - onNut);
+            lugTorque[k + 1] = ofLug;
+            socketTorque[k + 1] = ofSocket;
+            friction = nut.r1 * angle;
+            if (curved) {
+                friction = Lower.resistance(nut, turn, turnSquared, k + 1);
+            }
+            net = sliding ? ofSocket - friction : 0;
         }
     }
 
-    private double onNut(int k, double ofSocket) {
-        if (k == 0 && nutSpeed[0] == 0) {
-            return nut.netAtRest(ofSocket);
+    /** Which bodies turn as one: a nut that runs down freely lets the fast modes die and follows slowly. */
+    private int chooseBodies(int lug, boolean afterEvent) {
+        if (afterEvent || nut.direction <= 0 || lug == OPEN || !nut.isRunningDown(socketStiffness)) {
+            return FULL;
         }
-        return ofSocket - Lower.resistance(nut, turn, turnSquared, k);
+        double torqueRate = nut.r1 * nutSpeed[0];
+        if (lug == FREE) {
+            double still = lumpedSocketTorque(nut.r0) / socketStiffness;
+            double creep = lumpedSocketTorque(torqueRate) / socketStiffness;
+            double slip = Math.abs(anvilSpeed[0] - nutSpeed[0] - creep);
+            boolean rests = Math.abs(twist[0] - still) + slip / socketRate < LUMPED_RINGING_RAD;
+            if (!rests || psi[0] > -LUMPED_GAP_RAD) {
+                return FULL;
+            }
+            lump(still);
+            return LUMPED;
+        }
+        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
+        double acceleration = (cam - nut.r0) / (hammerInertia + anvilInertia + nutInertia);
+        double ofLug = cam - hammerInertia * acceleration;
+        double ofSocket = nutInertia * acceleration + nut.r0;
+        double creep = torqueRate / socketStiffness;
+        double ringing = Math.abs(lugStiffness * psi[0] - ofLug)
+                + lugDamping * Math.abs(hammerSpeed[0] - anvilSpeed[0])
+                + Math.abs(socketStiffness * twist[0] - ofSocket)
+                + (socketDamping + socketStiffness / socketRate) * Math.abs(anvilSpeed[0] - nutSpeed[0] - creep);
+        if (ringing > RIGID_RINGING * ofLug) {
+            return FULL;
+        }
+        unite(ofLug / lugStiffness, ofSocket / socketStiffness);
+        return RIGID;
+    }
+
+    /** Socket torque that slows the anvil down with a nut under friction. */
+    private double lumpedSocketTorque(double friction) {
+        return anvilInertia / (anvilInertia + nutInertia) * friction;
+    }
+
+    /** Anvil and nut move on about their centre of mass; their momentum stays. */
+    private void lump(double phi) {
+        double share = anvilInertia / (anvilInertia + nutInertia);
+        double shift = share * (twist[0] - phi);
+        psi[0] += twist[0] - phi - shift;
+        settle(phi, shift);
+    }
+
+    /** Hammer, anvil and nut move on about their centre of mass; their momentum stays. */
+    private void unite(double gap, double phi) {
+        double whole = hammerInertia + anvilInertia + nutInertia;
+        double shift =
+                ((anvilInertia + hammerInertia) * (twist[0] - phi) + hammerInertia * (psi[0] - gap)) / whole;
+        delta[0] += psi[0] - gap + twist[0] - phi - shift;
+        psi[0] = gap;
+        settle(phi, shift);
+    }
+
+    private void settle(double phi, double shift) {
+        twist[0] = phi;
+        nutAngle += shift;
+        nut.look(nutAngle);
+    }
+
+    /** The momentum of anvil and nut decides; the anvil gains on the nut as the socket winds up. */
+    private void expandLumped() {
+        boolean held = drive.isCarrierHeld();
+        double whole = anvilInertia + nutInertia;
+        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
+        double onCarrier = held ? 0 : drive.netOnCarrier(carrierSpeed[0], drive.motorTorque(carrierSpeed[0]), cam);
+        double friction = nut.r0;
+        double momentum = anvilInertia * anvilSpeed[0] + nutInertia * nutSpeed[0];
+        lugTorque[0] = 0;
+        socketTorque[0] = lumpedSocketTorque(friction);
+        for (int k = 0; k < Series.ORDER; k++) {
+            double r = stepS * Series.RECIPROCAL[k + 1];
+            double creep = 0;
+            double nextFriction = 0;
+            for (int i = 0; i < CREEP_PASSES; i++) {
+                nutSpeed[k] = (momentum - anvilInertia * creep) / whole;
+                turn[k + 1] = r * nutSpeed[k];
+                nextFriction = nut.r1 * turn[k + 1];
+                socketTorque[k + 1] = lumpedSocketTorque(nextFriction);
+                twist[k + 1] = socketTorque[k + 1] / socketStiffness;
+                creep = twist[k + 1] / r;
+            }
+            anvilSpeed[k] = nutSpeed[k] + creep;
+            carrierSpeed[k + 1] = r * inverseCarrier * onCarrier;
+            hammerSpeed[k + 1] = r * inverseHammer * cam;
+            delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
+            psi[k + 1] = r * (hammerSpeed[k] - anvilSpeed[k]);
+            cam = drive.camStiffness * delta[k + 1] + drive.camDamping * (carrierSpeed[k + 1] - hammerSpeed[k + 1]);
+            onCarrier = held ? 0 : -drive.motorSlope * carrierSpeed[k + 1] - cam;
+            momentum = -r * friction;
+            friction = nextFriction;
+            lugTorque[k + 1] = 0;
+        }
+        nutSpeed[Series.ORDER] = momentum / whole;
+        anvilSpeed[Series.ORDER] = nutSpeed[Series.ORDER];
+    }
+
+    /** The momentum of all three decides; hammer and anvil gain on the nut as lugs and socket wind up. */
+    private void expandRigid() {
+        boolean held = drive.isCarrierHeld();
+        double whole = hammerInertia + anvilInertia + nutInertia;
+        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
+        double onCarrier = held ? 0 : drive.netOnCarrier(carrierSpeed[0], drive.motorTorque(carrierSpeed[0]), cam);
+        double friction = nut.r0;
+        double momentum = hammerInertia * hammerSpeed[0] + anvilInertia * anvilSpeed[0] + nutInertia * nutSpeed[0];
+        followRigid(0, cam, friction);
+        for (int k = 0; k < Series.ORDER; k++) {
+            double r = stepS * Series.RECIPROCAL[k + 1];
+            carrierSpeed[k + 1] = r * inverseCarrier * onCarrier;
+            double nextMomentum = r * (cam - friction);
+            double nextSlip = carrierSpeed[k + 1] - nextMomentum / whole;
+            double socketCreep = 0;
+            double lugCreep = 0;
+            for (int i = 0; i < CREEP_PASSES; i++) {
+                nutSpeed[k] = (momentum - (anvilInertia + hammerInertia) * socketCreep - hammerInertia * lugCreep) / whole;
+                anvilSpeed[k] = nutSpeed[k] + socketCreep;
+                hammerSpeed[k] = anvilSpeed[k] + lugCreep;
+                turn[k + 1] = r * nutSpeed[k];
+                friction = nut.r1 * turn[k + 1];
+                delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
+                cam = drive.camStiffness * delta[k + 1] + drive.camDamping * nextSlip;
+                followRigid(k + 1, cam, friction);
+                socketCreep = twist[k + 1] / r;
+                lugCreep = psi[k + 1] / r;
+            }
+            onCarrier = held ? 0 : -drive.motorSlope * carrierSpeed[k + 1] - cam;
+            momentum = nextMomentum;
+        }
+        nutSpeed[Series.ORDER] = momentum / whole;
+        anvilSpeed[Series.ORDER] = nutSpeed[Series.ORDER];
+        hammerSpeed[Series.ORDER] = nutSpeed[Series.ORDER];
+    }
+
+    /** What lugs and socket carry while all turn as one, and how far it bends them. */
+    private void followRigid(int k, double cam, double friction) {
+        double acceleration = (cam - friction) / (hammerInertia + anvilInertia + nutInertia);
+        lugTorque[k] = cam - hammerInertia * acceleration;
+        socketTorque[k] = nutInertia * acceleration + friction;
+        psi[k] = lugTorque[k] / lugStiffness;
+        twist[k] = socketTorque[k] / socketStiffness;
+    }
+
+    private double rigidStepS() {
+        return Steps.forUpper(drive, inverseCarrier, 1 / (hammerInertia + anvilInertia + nutInertia));
     }
 
     private double best;
 
+    /** Bounds everything in one pass; only what may reach its limit is looked at closely. */
     private void watch(int lug) {
         best = horizon;
         event = Event.NONE;
-        watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
-        watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
-        watchCarrier();
-        watchNut();
-        watchLug(lug);
+        boolean stuck = nut.direction == 0;
+        double[] nutWatch = stuck ? socketTorque : nutSpeed;
+        double[] lugWatch = lug == FREE ? psi : lugTorque;
+        double ofDelta = 0;
+        double ofCarrier = 0;
+        double ofNut = 0;
+        double ofTurn = 0;
+        double ofLug = 0;
+        for (int k = Series.ORDER; k >= 1; k--) {
+            ofDelta = Math.fma(ofDelta, best, Math.abs(delta[k]));
+            ofCarrier = Math.fma(ofCarrier, best, Math.abs(carrierSpeed[k]));
+            ofNut = Math.fma(ofNut, best, Math.abs(nutWatch[k]));
+            ofTurn = Math.fma(ofTurn, best, Math.abs(turn[k]));
+            ofLug = Math.fma(ofLug, best, Math.abs(lugWatch[k]));
+        }
+        double part = best;
+        if (!(Math.min(drive.deltaHigh - delta[0], delta[0] - drive.deltaLow) > ofDelta * part)) {
+            watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
+            watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
+        }
+        if (drive.isCarrierHeld()
+                || !(Math.min(drive.speedHigh - carrierSpeed[0], carrierSpeed[0] - drive.speedLow)
+                        > ofCarrier * part)) {
+            watchCarrier();
+        }
+        if (stuck) {
+            double on = nut.slipLimitOn(nutAngle) - socketTorque[0];
+            double back = nut.slipLimitOff(nutAngle) + socketTorque[0];
+            if (!(Math.min(on, back) > ofNut * part)) {
+                watchFor(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
+                watchFor(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
+            }
+        } else {
+            if (!(nut.direction * nutSpeed[0] > ofNut * part)) {
+                watchFor(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
+            }
+            if (!(nut.direction * nut.reach > ofTurn * part)) {
+                watchFor(Event.LAW, turn, -nut.direction, nut.reach);
+            }
+        }
+        if (lug == OPEN || !(Math.abs(lugWatch[0]) > ofLug * part)) {
+            watchLug(lug);
+        }
         endS = baseS + best * stepS;
     }
 
@@ -169,16 +420,6 @@ final class Together {
         heldCamTorque[0] += drive.camConstant;
         watchFor(Event.CARRIER_BACK, heldCamTorque, -1, drive.dragTorque());
         watchFor(Event.CARRIER_ON, heldCamTorque, 1, -drive.dragTorque());
-    }
-
-    private void watchNut() {
-        if (nut.direction == 0) {
-            watchFor(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
-            watchFor(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
-        } else {
-            watchFor(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
-            watchFor(Event.LAW, turn, -nut.direction, nut.reach);
-        }
     }
 
     private void watchLug(int lug) {
@@ -212,6 +453,12 @@ final class Together {
         copy(other.turn, turn);
         copy(other.lugTorque, lugTorque);
         copy(other.socketTorque, socketTorque);
+        carrierInertia = other.carrierInertia;
+        hammerInertia = other.hammerInertia;
+        anvilInertia = other.anvilInertia;
+        nutInertia = other.nutInertia;
+        socketRate = other.socketRate;
+        bodies = other.bodies;
         inverseCarrier = other.inverseCarrier;
         inverseHammer = other.inverseHammer;
         inverseAnvil = other.inverseAnvil;

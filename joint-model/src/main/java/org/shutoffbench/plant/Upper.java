@@ -46,7 +46,8 @@ final class Upper {
         hammerAngle[0] = angle;
         stepS = Steps.forUpper(drive, inverseCarrier, inverseHammer);
         coefficients();
-        horizon = Steps.usable(tolerance, carrierSpeed, hammerSpeed);
+        horizon = Steps.usable(
+                tolerance, Math.max(Math.abs(carrierSpeed[Series.ORDER]), Math.abs(hammerSpeed[Series.ORDER])));
         watch();
     }
 
