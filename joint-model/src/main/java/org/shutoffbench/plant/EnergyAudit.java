@@ -17,6 +17,9 @@ public final class EnergyAudit {
 
     private static final GaussIntegrator QUADRATURE = new GaussIntegratorFactory().legendre(10);
 
+    /** A fraction of the fastest vibration that a planned step may hold many of, s. */
+    private static final double LONGEST_PART_S = 1e-4;
+
     private final Plant plant;
     private final JointLaw joint;
     private final ImpactTool tool;
@@ -72,10 +75,13 @@ public final class EnergyAudit {
 
     private void follow(double toS) {
         double from = plant.state().timeS;
-        double half = (toS - from) / 2;
-        double middle = (toS + from) / 2;
-        for (int i = 0; i < QUADRATURE.getNumberOfPoints(); i++) {
-            add(middle + half * QUADRATURE.getPoint(i), half * QUADRATURE.getWeight(i));
+        int parts = 1 + (int) ((toS - from) / LONGEST_PART_S);
+        double half = (toS - from) / parts / 2;
+        for (int part = 0; part < parts; part++) {
+            double middle = from + (2 * part + 1) * half;
+            for (int i = 0; i < QUADRATURE.getNumberOfPoints(); i++) {
+                add(middle + half * QUADRATURE.getPoint(i), half * QUADRATURE.getWeight(i));
+            }
         }
     }
 

@@ -11,13 +11,18 @@ import org.shutoffbench.tool.ReferenceTools;
 public final class FastPlant implements Plant {
 
     /** Greatest last term of a series, rad/s. */
-    private static final double SPEED_TOLERANCE = 1e-6;
+    static final double SPEED_TOLERANCE = 1e-6;
 
     /** Events in a row without progress before the guard steps over them. */
     private static final int GUARD = 64;
 
     /** What the guard steps, s. */
     private static final double GUARD_STEP_S = 1e-9;
+
+    /** The hammer parts from a ringing anvil beyond so many swings, and joins it within so many. */
+    private static final double PART_SWINGS = 1.5;
+
+    private static final double JOIN_SWINGS = 1.1;
 
     private final PlantState state = new PlantState();
     private final MotorAndCam drive = new MotorAndCam();
@@ -35,6 +40,8 @@ public final class FastPlant implements Plant {
     private boolean upperIsStale;
     private boolean lowerIsStale;
     private boolean touchIsDue;
+    /** The hammer comes within reach of the ringing anvil. */
+    private boolean nearIsDue;
     private int lug;
     private boolean lugForceIsZero;
     private boolean isAfterEvent;
@@ -204,6 +211,9 @@ public final class FastPlant implements Plant {
             return false;
         }
         double speed = Math.abs(hammerSpeed) + Math.abs(anvilSpeed) + Math.abs(twist) / together.apartStepS();
+        if (lower.ringsFreely(nutAngle, twist, anvilSpeed)) {
+            return -(psi + twist) > PART_SWINGS * lower.swing(twist, anvilSpeed);
+        }
         return -psi > 4 * speed * together.apartStepS() || (psi < 0 && lower.rests(nut.direction, twist, anvilSpeed));
     }
 
@@ -218,17 +228,39 @@ public final class FastPlant implements Plant {
         }
         plannedS = Math.min(upper.endS, lower.endS);
         touchIsDue = false;
-        if (lower.still) {
+        nearIsDue = false;
+        if (lower.ringing) {
+            planBesideRingingAnvil();
+        } else if (lower.still) {
             double touch = upper.reachesS(lower.nutAngle + lugPitch * state.lugsPassed, timeS, plannedS);
             if (touch <= plannedS) {
                 plannedS = touch;
                 touchIsDue = true;
             }
         } else if (nut.turnsLoose() || mayMeet()) {
-            readUpper();
-            readLower();
-            psi = hammerAngle - nutAngle - twist - lugPitch * state.lugsPassed;
-            isTogether = true;
+            join();
+        }
+    }
+
+    private void join() {
+        readUpper();
+        readLower();
+        psi = hammerAngle - nutAngle - twist - lugPitch * state.lugsPassed;
+        isTogether = true;
+    }
+
+    /** The hammer flies on its own until it comes within the swing of the anvil. */
+    private void planBesideRingingAnvil() {
+        double swing = lower.swingFrom(timeS);
+        double level = lower.nutAngle + lugPitch * state.lugsPassed;
+        if (level - upper.hammerAngle(timeS) <= JOIN_SWINGS * swing) {
+            join();
+            return;
+        }
+        double near = upper.reachesS(level - swing, timeS, plannedS);
+        if (near <= plannedS) {
+            plannedS = near;
+            nearIsDue = true;
         }
     }
 
@@ -250,6 +282,10 @@ public final class FastPlant implements Plant {
             upperIsStale = true;
             lowerIsStale = true;
             handle(together.event);
+            return;
+        }
+        if (nearIsDue) {
+            nearIsDue = false;
             return;
         }
         if (touchIsDue) {
@@ -546,6 +582,7 @@ public final class FastPlant implements Plant {
         upperIsStale = from.upperIsStale;
         lowerIsStale = from.lowerIsStale;
         touchIsDue = from.touchIsDue;
+        nearIsDue = from.nearIsDue;
         lug = from.lug;
         lugForceIsZero = from.lugForceIsZero;
         isAfterEvent = from.isAfterEvent;

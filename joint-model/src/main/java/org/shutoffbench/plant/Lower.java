@@ -34,6 +34,10 @@ final class Lower {
     int event;
     /** Nothing moves here. */
     boolean still;
+    /** The anvil rings on a stuck nut without the strength to move it. */
+    boolean ringing;
+
+    private final Ring ring = new Ring();
 
     Lower(NutFriction nut) {
         this.nut = nut;
@@ -47,9 +51,11 @@ final class Lower {
         tolerance = speedTolerance;
         ringRate = Steps.rate(stiffness * inverseAnvil, damping * inverseAnvil);
         stuckStepS = Steps.forRate(ringRate);
+        ring.start(stiffness, damping, inverseAnvil);
         double both = inverseAnvil + inverseNut;
         slidingStepS = Steps.forRate(Steps.rate(stiffness * both, damping * both));
         still = false;
+        ringing = false;
     }
 
     /** Expands from a state. */
@@ -62,20 +68,44 @@ final class Lower {
         turn[0] = 0;
         nut.look(angle);
         still = rests(nut.direction, phi, omegaAnvil);
+        ringing = false;
         if (still) {
             rest();
             return;
         }
+        if (ringsFreely(angle, phi, omegaAnvil)) {
+            ringing = true;
+            ring.begin(timeS, phi, omegaAnvil);
+            endS = ring.fallenS(RESTING_SWING_RAD / 2);
+            event = Event.NONE;
+            return;
+        }
         stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
         coefficients();
-        horizon = Steps.usable(
-                tolerance, Math.max(Math.abs(anvilSpeed[Series.ORDER]), Math.abs(nutSpeed[Series.ORDER])));
+        horizon =
+                Steps.usable(tolerance, Math.max(Math.abs(anvilSpeed[Series.ORDER]), Math.abs(nutSpeed[Series.ORDER])));
         watch();
     }
 
     /** A stuck nut whose anvil has stopped ringing. */
     boolean rests(int direction, double phi, double omegaAnvil) {
         return direction == 0 && Math.abs(phi) + Math.abs(omegaAnvil) / ringRate < RESTING_SWING_RAD;
+    }
+
+    /** The nut is stuck and the swing of the anvil cannot move it. */
+    boolean ringsFreely(double angle, double phi, double omegaAnvil) {
+        return nut.direction == 0
+                && ring.staysBelow(Math.min(nut.slipLimitOn(angle), nut.slipLimitOff(angle)), phi, omegaAnvil);
+    }
+
+    /** Bound on the twist of a ringing socket from a time on. */
+    double swingFrom(double timeS) {
+        return ring.swingFrom(timeS);
+    }
+
+    /** Bound on the twist that a state can swing to. */
+    double swing(double phi, double omegaAnvil) {
+        return ring.swing(phi, omegaAnvil);
     }
 
     /** Socket torque on a nut at rest. */
@@ -169,23 +199,23 @@ final class Lower {
     }
 
     double anvilSpeed(double timeS) {
-        return Series.value(anvilSpeed, tau(timeS));
+        return ringing ? ring.speed(timeS) : Series.value(anvilSpeed, tau(timeS));
     }
 
     double nutSpeed(double timeS) {
-        return Series.value(nutSpeed, tau(timeS));
+        return ringing ? 0 : Series.value(nutSpeed, tau(timeS));
     }
 
     double twist(double timeS) {
-        return Series.value(twist, tau(timeS));
+        return ringing ? ring.twist(timeS) : Series.value(twist, tau(timeS));
     }
 
     double turn(double timeS) {
-        return Series.value(turn, tau(timeS));
+        return ringing ? 0 : Series.value(turn, tau(timeS));
     }
 
     double torque(double timeS) {
-        return Series.value(torque, tau(timeS));
+        return ringing ? ring.torque(timeS) : Series.value(torque, tau(timeS));
     }
 
     void copyFrom(Lower other) {
@@ -209,6 +239,8 @@ final class Lower {
         endS = other.endS;
         event = other.event;
         still = other.still;
+        ringing = other.ringing;
+        ring.copyFrom(other.ring);
     }
 
     private static void copy(double[] from, double[] to) {

@@ -131,8 +131,7 @@ final class Together {
         }
         horizon = Steps.usable(
                 tolerance,
-                Math.max(
-                        Math.max(last(carrierSpeed), last(hammerSpeed)), Math.max(last(anvilSpeed), last(nutSpeed))));
+                Math.max(Math.max(last(carrierSpeed), last(hammerSpeed)), Math.max(last(anvilSpeed), last(nutSpeed))));
         watch(lug);
     }
 
@@ -249,8 +248,7 @@ final class Together {
     /** Hammer, anvil and nut move on about their centre of mass; their momentum stays. */
     private void unite(double gap, double phi) {
         double whole = hammerInertia + anvilInertia + nutInertia;
-        double shift =
-                ((anvilInertia + hammerInertia) * (twist[0] - phi) + hammerInertia * (psi[0] - gap)) / whole;
+        double shift = ((anvilInertia + hammerInertia) * (twist[0] - phi) + hammerInertia * (psi[0] - gap)) / whole;
         delta[0] += psi[0] - gap + twist[0] - phi - shift;
         psi[0] = gap;
         settle(phi, shift);
@@ -316,7 +314,8 @@ final class Together {
             double socketCreep = 0;
             double lugCreep = 0;
             for (int i = 0; i < CREEP_PASSES; i++) {
-                nutSpeed[k] = (momentum - (anvilInertia + hammerInertia) * socketCreep - hammerInertia * lugCreep) / whole;
+                nutSpeed[k] =
+                        (momentum - (anvilInertia + hammerInertia) * socketCreep - hammerInertia * lugCreep) / whole;
                 anvilSpeed[k] = nutSpeed[k] + socketCreep;
                 hammerSpeed[k] = anvilSpeed[k] + lugCreep;
                 turn[k + 1] = r * nutSpeed[k];
