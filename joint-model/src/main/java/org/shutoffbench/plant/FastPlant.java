@@ -42,6 +42,7 @@ public final class FastPlant implements Plant {
     private boolean touchIsDue;
     /** The hammer comes within reach of the ringing anvil. */
     private boolean nearIsDue;
+
     private int lug;
     private boolean lugForceIsZero;
     private boolean isAfterEvent;

@@ -35,10 +35,10 @@ public final class Run {
 
     /** Goes on to a time; ends early at fracture. */
     public PlantState until(double timeS) {
-        while (!plant.state().fractured && plant.plan() < timeS) {
+        while (!plant.isFractured() && plant.plan() < timeS) {
             step();
         }
-        if (!plant.state().fractured) {
+        if (!plant.isFractured()) {
             plant.commitAt(timeS);
         }
         return plant.state();
@@ -46,7 +46,7 @@ public final class Run {
 
     /** Goes on to the first contact of a blow, or to a time limit or fracture if they come first. */
     public PlantState untilBlow(int blow, double limitS) {
-        while (!plant.state().fractured && plant.state().blows < blow) {
+        while (!plant.isFractured() && plant.blows() < blow) {
             if (plant.plan() > limitS) {
                 plant.commitAt(limitS);
                 break;
@@ -66,7 +66,7 @@ public final class Run {
     /** Goes on after a stop command until the nut is settled, at most for {@link #RUN_ON_S}; ends early at fracture. */
     public PlantState runOn() {
         double end = plant.state().timeS + RUN_ON_S;
-        while (!plant.isSettled() && !plant.state().fractured) {
+        while (!plant.isSettled() && !plant.isFractured()) {
             if (plant.plan() >= end) {
                 plant.commitAt(end);
                 break;
@@ -77,9 +77,9 @@ public final class Run {
     }
 
     private void step() {
-        int before = plant.state().blows;
+        int before = plant.blows();
         plant.commit();
-        if (plant.state().blows != before) {
+        if (plant.blows() != before) {
             observer.onBlow(plant.state());
         }
     }
