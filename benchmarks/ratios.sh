@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Runs the tightening and closed-loop benchmarks on one and on two threads and prints the ratios that are tracked.
-# usage: benchmarks/ratios.sh [RESULT.txt]     (from the repository's root, after mvn -Dmaven.test.skip=true package)
+# usage: benchmarks/ratios.sh [RESULT.txt]     (from the repository's root, after mvn -DskipTests package)
 set -euo pipefail
 jar=benchmarks/target/benchmarks.jar
 result=${1:-benchmarks/results/$(date -u +%Y-%m-%d).txt}

@@ -542,12 +542,13 @@ public final class FastPlant implements Plant {
 
     @Override
     public boolean isSettled() {
-        if (nut.direction != 0 || drive.isPowered()) {
+        if (nut.direction != 0 || drive.isPowered() || blowIsDue || !drive.isEngaged()) {
             return false;
         }
         double angle = isTogether ? together.nutAngle : lower.nutAngle;
         double limit = Math.min(nut.slipLimitOn(angle), nut.slipLimitOff(angle));
-        return tool.socket().greatestTorqueNm(energyJ()) < limit;
+        double energy = energyJ();
+        return energy < tool.cam().liftOffEnergyJ() && tool.socket().greatestTorqueNm(energy) < limit;
     }
 
     private double energyJ() {

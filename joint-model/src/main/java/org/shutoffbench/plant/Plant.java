@@ -52,9 +52,9 @@ public interface Plant {
     }
 
     /**
-     * True once the nut can never turn again under the present command: it is stuck, the motor puts no energy in, and
-     * the energy left in the machine cannot wind the socket up to breakaway. A run-on may end here: nut angle and clamp
-     * force stay what they are.
+     * True once the nut can never turn again under the present command and no further blow can fall: the nut is stuck, the
+     * motor puts no energy in, and the energy left in the machine can neither wind the socket up to breakaway nor lift the
+     * hammer off. A run-on may end here: nut angle, clamp force and count of blows stay what they are.
      */
     boolean isSettled();
 

@@ -211,11 +211,12 @@ public final class ReferencePlant implements Plant {
     @Override
     public boolean isSettled() {
         double[] now = dense.at(timeS);
-        if (mode.nut != 0 || (mode.drive == Drive.KEEP && mode.level > 0)) {
+        if (mode.nut != 0 || mode.lifted != 0 || blowIsDue || (mode.drive == Drive.KEEP && mode.level > 0)) {
             return false;
         }
         double limit = mode.joint.staticRatio() * Math.min(mode.torqueOn(now), mode.torqueOff(now));
-        return mode.tool.socket().greatestTorqueNm(ReferenceEnergy.storedJ(mode, now)) < limit;
+        double energy = ReferenceEnergy.storedJ(mode, now);
+        return energy < mode.tool.cam().liftOffEnergyJ() && mode.tool.socket().greatestTorqueNm(energy) < limit;
     }
 
     @Override

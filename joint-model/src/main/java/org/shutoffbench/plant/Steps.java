@@ -9,6 +9,9 @@ final class Steps {
     /** No step is longer, s. */
     private static final double LONGEST_S = 0.02;
 
+    /** A series that needs a smaller part of its step than this has no finite terms. */
+    private static final double SMALLEST_PART = 1e-6;
+
     private Steps() {}
 
     /** Step for carrier and hammer on the present cam branch. */
@@ -34,7 +37,7 @@ final class Steps {
     static double usable(double tolerance, double greatestLast) {
         double last = greatestLast;
         double part = 1;
-        while (last > tolerance) {
+        while (last > tolerance && part > SMALLEST_PART) {
             part *= 0.8;
             last *= SHRINK;
         }

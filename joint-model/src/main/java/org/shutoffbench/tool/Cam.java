@@ -33,4 +33,10 @@ public record Cam(
             throw new IllegalArgumentException("cam angles must rise: delta_0 < delta_dis < delta_max");
         }
     }
+
+    /** Spring energy at lift-off: with less than this in the whole machine the hammer passes no more lugs, J. */
+    public double liftOffEnergyJ() {
+        return preloadTorqueNm * (liftOffAngleRad - seatAngleRad / 2)
+                + stiffnessNmPerRad * liftOffAngleRad * liftOffAngleRad / 2;
+    }
 }
