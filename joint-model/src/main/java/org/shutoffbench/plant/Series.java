@@ -15,6 +15,9 @@ final class Series {
     /** No event in the interval. */
     static final double NEVER = Double.POSITIVE_INFINITY;
 
+    /** Step times rate over order: what one more power shrinks a term by. */
+    private static final double NEXT_TERM_RATIO = 0.2;
+
     private static final int DEEPEST_BISECTION = 50;
 
     private Series() {}
@@ -37,6 +40,14 @@ final class Series {
             sum = Math.fma(sum, tau, c[k]);
         }
         return sum;
+    }
+
+    /**
+     * Size of the last terms: the very last may vanish by symmetry (a swing from rest has odd powers only), the one before
+     * then stands for it.
+     */
+    static double tail(double[] c) {
+        return Math.abs(c[ORDER]) + NEXT_TERM_RATIO * Math.abs(c[ORDER - 1]);
     }
 
     /** Greatest possible distance from the constant term within [0, tau]. */

@@ -36,9 +36,9 @@ final class Together {
     private static final int RIGID = 2;
 
     /** A lumped socket rings less than this, rad. */
-    private static final double LUMPED_RINGING_RAD = 1e-8;
+    private static final double LUMPED_RINGING_RAD = 1e-10;
     /** Rigid contact: ringing torque over lug torque. */
-    private static final double RIGID_RINGING = 0.01;
+    private static final double RIGID_RINGING = 1e-5;
     /** Creep of lugs and socket is parts per thousand of the speed; each pass gains as many digits. */
     private static final int CREEP_PASSES = 3;
     /** Lugs nearer than this are not lumped, rad. */
@@ -131,12 +131,10 @@ final class Together {
         }
         horizon = Steps.usable(
                 tolerance,
-                Math.max(Math.max(last(carrierSpeed), last(hammerSpeed)), Math.max(last(anvilSpeed), last(nutSpeed))));
+                Math.max(
+                        Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)),
+                        Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed))));
         watch(lug);
-    }
-
-    private static double last(double[] c) {
-        return Math.abs(c[Series.ORDER]);
     }
 
     private void expandFull(boolean contact) {

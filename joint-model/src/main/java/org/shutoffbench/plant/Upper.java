@@ -46,8 +46,7 @@ final class Upper {
         hammerAngle[0] = angle;
         stepS = Steps.forUpper(drive, inverseCarrier, inverseHammer);
         coefficients();
-        horizon = Steps.usable(
-                tolerance, Math.max(Math.abs(carrierSpeed[Series.ORDER]), Math.abs(hammerSpeed[Series.ORDER])));
+        horizon = Steps.usable(tolerance, Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)));
         watch();
     }
 
