@@ -96,7 +96,7 @@ public final class SensorChain {
         impacts = new ImpactTorques(
                 sensor(Quantity.HOUSING_ACCELERATION).lowPass(),
                 sensor(Quantity.TORQUE).lowPass(),
-                suite.periodNs());
+                periodS);
     }
 
     private ChannelSensor sensor(Quantity quantity) {

@@ -45,7 +45,7 @@ public record SurfacePreset(String name, FrictionScatter friction, Chance static
             new FrictionScatter(new Scatter(0.17, 0.10, 0.07, 0.03), ratio(0.08), ZINC_WEARS),
             USUAL_STATIC_RATIO,
             Chance.NEVER,
-            "middle of class B to C of VDI-2230, scatter assumed; change on re-tightening after Eccles2010, factor assumed");
+            "class C of VDI-2230, median and scatter assumed; change on re-tightening after Eccles2010, factor assumed");
 
     public static final SurfacePreset LUBRICATED = new SurfacePreset(
             "lubricated",
