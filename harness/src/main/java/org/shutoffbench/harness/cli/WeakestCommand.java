@@ -53,8 +53,8 @@ final class WeakestCommand implements Callable<Integer> {
             names = "--noises",
             paramLabel = "N",
             description =
-                    "fixed noises, an odd number; a joint fails where it fails under most of them, so that no fluke of"
-                            + " one noise counts (default: ${DEFAULT-VALUE})")
+                    "fixed noises, an odd number; a joint fails where it fails under most of them, so that a fluke of"
+                            + " one noise counts less (default: ${DEFAULT-VALUE})")
     private int noises = 1;
 
     @Override
