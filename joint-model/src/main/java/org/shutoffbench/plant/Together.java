@@ -352,46 +352,33 @@ final class Together {
         best = horizon;
         event = Event.NONE;
         boolean stuck = nut.direction == 0;
-        double[] nutWatch = stuck ? socketTorque : nutSpeed;
         double[] lugWatch = lug == FREE ? psi : lugTorque;
-        double ofDelta = 0;
-        double ofCarrier = 0;
-        double ofNut = 0;
-        double ofTurn = 0;
-        double ofLug = 0;
-        for (int k = Series.ORDER; k >= 1; k--) {
-            ofDelta = Math.fma(ofDelta, best, Math.abs(delta[k]));
-            ofCarrier = Math.fma(ofCarrier, best, Math.abs(carrierSpeed[k]));
-            ofNut = Math.fma(ofNut, best, Math.abs(nutWatch[k]));
-            ofTurn = Math.fma(ofTurn, best, Math.abs(turn[k]));
-            ofLug = Math.fma(ofLug, best, Math.abs(lugWatch[k]));
-        }
         double part = best;
-        if (!(Math.min(drive.deltaHigh - delta[0], delta[0] - drive.deltaLow) > ofDelta * part)) {
+        if (!(Math.min(drive.deltaHigh - delta[0], delta[0] - drive.deltaLow) > Series.excursion(delta, part))) {
             watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
             watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
         }
         if (drive.isCarrierHeld()
                 || !(Math.min(drive.speedHigh - carrierSpeed[0], carrierSpeed[0] - drive.speedLow)
-                        > ofCarrier * part)) {
+                        > Series.excursion(carrierSpeed, part))) {
             watchCarrier();
         }
         if (stuck) {
             double on = nut.slipLimitOn(nutAngle) - socketTorque[0];
             double back = nut.slipLimitOff(nutAngle) + socketTorque[0];
-            if (!(Math.min(on, back) > ofNut * part)) {
+            if (!(Math.min(on, back) > Series.excursion(socketTorque, part))) {
                 watchFor(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
                 watchFor(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
             }
         } else {
-            if (!(nut.direction * nutSpeed[0] > ofNut * part)) {
+            if (!(nut.direction * nutSpeed[0] > Series.excursion(nutSpeed, part))) {
                 watchFor(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
             }
-            if (!(nut.direction * nut.reach > ofTurn * part)) {
+            if (!(nut.direction * nut.reach > Series.excursion(turn, part))) {
                 watchFor(Event.LAW, turn, -nut.direction, nut.reach);
             }
         }
-        if (lug == OPEN || !(Math.abs(lugWatch[0]) > ofLug * part)) {
+        if (lug == OPEN || !(Math.abs(lugWatch[0]) > Series.excursion(lugWatch, part))) {
             watchLug(lug);
         }
         endS = baseS + best * stepS;
