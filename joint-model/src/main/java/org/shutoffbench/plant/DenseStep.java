@@ -88,10 +88,11 @@ final class DenseStep {
     private @Nullable DenseStep cutWithin(ReferenceMode mode, double fromS, double toS, boolean isFirst) {
         double[] times = new double[LOOKS + 1];
         double[][] looks = new double[LOOKS + 1][];
-        for (int i = 0; i <= LOOKS; i++) {
-            times[i] = i == LOOKS ? toS : fromS + i * (toS - fromS) / LOOKS;
-            looks[i] = at(times[i]).clone();
+        look(times, looks, fromS, toS, LOOKS / 2);
+        if (isFarFromEveryEvent(mode, looks)) {
+            return null;
         }
+        look(times, looks, fromS, toS, 1);
         double earliest = Double.POSITIVE_INFINITY;
         ReferenceEvent first = null;
         for (ReferenceEvent candidate : ReferenceEvent.values()) {
@@ -105,6 +106,34 @@ final class DenseStep {
             }
         }
         return first == null ? null : new DenseStep(output, null, earliest, first);
+    }
+
+    /** Fills every stride-th look that is still missing. */
+    private void look(double[] times, double[][] looks, double fromS, double toS, int stride) {
+        for (int i = 0; i <= LOOKS; i += stride) {
+            if (looks[i] == null) {
+                times[i] = i == LOOKS ? toS : fromS + i * (toS - fromS) / LOOKS;
+                looks[i] = at(times[i]).clone();
+            }
+        }
+    }
+
+    /** At start, middle and end every margin is further from zero than it moves between them. */
+    private static boolean isFarFromEveryEvent(ReferenceMode mode, double[][] looks) {
+        for (ReferenceEvent candidate : ReferenceEvent.values()) {
+            double start = candidate.margin(mode, looks[0]);
+            if (start == Double.POSITIVE_INFINITY) {
+                continue;
+            }
+            double middle = candidate.margin(mode, looks[LOOKS / 2]);
+            double end = candidate.margin(mode, looks[LOOKS]);
+            double lowest = Math.min(start, Math.min(middle, end));
+            double highest = Math.max(start, Math.max(middle, end));
+            if (!(lowest > highest - lowest)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** First time at which the margin falls below zero; infinite if it does not. */

@@ -542,13 +542,18 @@ public final class FastPlant implements Plant {
 
     @Override
     public boolean isSettled() {
-        if (nut.direction != 0 || drive.isPowered() || blowIsDue || !drive.isEngaged()) {
+        if (nut.direction != 0 || drive.isPowered() || !drive.isEngaged()) {
             return false;
         }
         double angle = isTogether ? together.nutAngle : lower.nutAngle;
         double limit = Math.min(nut.slipLimitOn(angle), nut.slipLimitOff(angle));
         double energy = energyJ();
-        return energy < tool.cam().liftOffEnergyJ() && tool.socket().greatestTorqueNm(energy) < limit;
+        return tool.socket().greatestTorqueNm(energy) < limit
+                && Settling.noBlowCanFall(tool, drive.drive, energy, blowIsDue, -gapRad());
+    }
+
+    private double gapRad() {
+        return hammerAngleRad(timeS) - anvilAngleRad(timeS) - lugPitch * state.lugsPassed;
     }
 
     private double energyJ() {

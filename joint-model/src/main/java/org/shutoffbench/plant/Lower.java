@@ -82,8 +82,7 @@ final class Lower {
         }
         stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
         coefficients();
-        horizon =
-                Steps.usable(tolerance, Math.max(Math.abs(anvilSpeed[Series.ORDER]), Math.abs(nutSpeed[Series.ORDER])));
+        horizon = Steps.usable(tolerance, Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed)));
         watch();
     }
 

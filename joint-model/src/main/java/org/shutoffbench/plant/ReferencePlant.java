@@ -211,12 +211,13 @@ public final class ReferencePlant implements Plant {
     @Override
     public boolean isSettled() {
         double[] now = dense.at(timeS);
-        if (mode.nut != 0 || mode.lifted != 0 || blowIsDue || (mode.drive == Drive.KEEP && mode.level > 0)) {
+        if (mode.nut != 0 || mode.lifted != 0 || (mode.drive == Drive.KEEP && mode.level > 0)) {
             return false;
         }
         double limit = mode.joint.staticRatio() * Math.min(mode.torqueOn(now), mode.torqueOff(now));
         double energy = ReferenceEnergy.storedJ(mode, now);
-        return energy < mode.tool.cam().liftOffEnergyJ() && mode.tool.socket().greatestTorqueNm(energy) < limit;
+        return mode.tool.socket().greatestTorqueNm(energy) < limit
+                && Settling.noBlowCanFall(mode.tool, mode.drive, energy, blowIsDue, -now[ReferenceMode.PSI]);
     }
 
     @Override

@@ -15,6 +15,9 @@ final class Series {
     /** No event in the interval. */
     static final double NEVER = Double.POSITIVE_INFINITY;
 
+    /** Step times rate over order: what one more power shrinks a term by. */
+    private static final double NEXT_TERM_RATIO = 0.2;
+
     private static final int DEEPEST_BISECTION = 50;
 
     private Series() {}
@@ -31,21 +34,68 @@ final class Series {
         return new double[ORDER + 1];
     }
 
+    /** The series at tau; written out pairwise (Estrin), as a loop over so few terms costs more than its sums. */
     static double value(double[] c, double tau) {
-        double sum = c[ORDER];
-        for (int k = ORDER - 1; k >= 0; k--) {
-            sum = Math.fma(sum, tau, c[k]);
-        }
-        return sum;
+        double t2 = tau * tau;
+        double t4 = t2 * t2;
+        double a0 = Math.fma(c[1], tau, c[0]);
+        double a1 = Math.fma(c[3], tau, c[2]);
+        double a2 = Math.fma(c[5], tau, c[4]);
+        double a3 = Math.fma(c[7], tau, c[6]);
+        double a4 = Math.fma(c[9], tau, c[8]);
+        double a5 = Math.fma(c[11], tau, c[10]);
+        double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
+        double high = Math.fma(c[12], t4, Math.fma(a5, t2, a4));
+        return Math.fma(high, t4 * t4, low);
+    }
+
+    /** Its slope at tau. */
+    static double slope(double[] c, double tau) {
+        double t2 = tau * tau;
+        double t4 = t2 * t2;
+        double a0 = Math.fma(2 * c[2], tau, c[1]);
+        double a1 = Math.fma(4 * c[4], tau, 3 * c[3]);
+        double a2 = Math.fma(6 * c[6], tau, 5 * c[5]);
+        double a3 = Math.fma(8 * c[8], tau, 7 * c[7]);
+        double a4 = Math.fma(10 * c[10], tau, 9 * c[9]);
+        double a5 = Math.fma(12 * c[12], tau, 11 * c[11]);
+        double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
+        return Math.fma(Math.fma(a5, t2, a4), t4 * t4, low);
+    }
+
+    /** Bound on the second derivative within [0, tau]. */
+    static double curvature(double[] c, double tau) {
+        double t2 = tau * tau;
+        double t4 = t2 * t2;
+        double a0 = Math.fma(6 * Math.abs(c[3]), tau, 2 * Math.abs(c[2]));
+        double a1 = Math.fma(20 * Math.abs(c[5]), tau, 12 * Math.abs(c[4]));
+        double a2 = Math.fma(42 * Math.abs(c[7]), tau, 30 * Math.abs(c[6]));
+        double a3 = Math.fma(72 * Math.abs(c[9]), tau, 56 * Math.abs(c[8]));
+        double a4 = Math.fma(110 * Math.abs(c[11]), tau, 90 * Math.abs(c[10]));
+        double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
+        return Math.fma(Math.fma(132 * Math.abs(c[12]), t2, a4), t4 * t4, low);
+    }
+
+    /**
+     * Size of the last terms: the very last may vanish by symmetry (a swing from rest has odd powers only), the one before
+     * then stands for it.
+     */
+    static double tail(double[] c) {
+        return Math.abs(c[ORDER]) + NEXT_TERM_RATIO * Math.abs(c[ORDER - 1]);
     }
 
     /** Greatest possible distance from the constant term within [0, tau]. */
     static double excursion(double[] c, double tau) {
-        double sum = Math.abs(c[ORDER]);
-        for (int k = ORDER - 1; k >= 1; k--) {
-            sum = Math.fma(sum, tau, Math.abs(c[k]));
-        }
-        return sum * tau;
+        double t2 = tau * tau;
+        double t4 = t2 * t2;
+        double a0 = Math.fma(Math.abs(c[2]), tau, Math.abs(c[1]));
+        double a1 = Math.fma(Math.abs(c[4]), tau, Math.abs(c[3]));
+        double a2 = Math.fma(Math.abs(c[6]), tau, Math.abs(c[5]));
+        double a3 = Math.fma(Math.abs(c[8]), tau, Math.abs(c[7]));
+        double a4 = Math.fma(Math.abs(c[10]), tau, Math.abs(c[9]));
+        double a5 = Math.fma(Math.abs(c[12]), tau, Math.abs(c[11]));
+        double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
+        return tau * Math.fma(Math.fma(a5, t2, a4), t4 * t4, low);
     }
 
     /**
@@ -61,7 +111,6 @@ final class Series {
             return NEVER;
         }
         int power = 0;
-        int highest = ORDER;
         if (from == 0 && start == 0) {
             // divide by tau until the constant term shows which way the function leaves zero
             power = 1;
@@ -71,9 +120,8 @@ final class Series {
             if (power > ORDER) {
                 return NEVER;
             }
-            highest = ORDER - power;
-            for (int k = 0; k <= highest; k++) {
-                scratch[k] = sign * c[k + power];
+            for (int k = 0; k <= ORDER; k++) {
+                scratch[k] = k + power <= ORDER ? sign * c[k + power] : 0;
             }
         } else {
             scratch[0] = start;
@@ -81,33 +129,30 @@ final class Series {
                 scratch[k] = sign * c[k];
             }
         }
-        return search(scratch, highest, from, to);
+        return search(scratch, from, to);
     }
 
-    private static double search(double[] g, int n, double from, double to) {
+    private static double search(double[] g, double from, double to) {
         double left = from;
-        double atLeft = value(g, n, left);
+        double atLeft = value(g, left);
         if (atLeft < 0) {
             return from;
         }
-        double curvature = 0;
-        for (int k = n; k >= 2; k--) {
-            curvature = Math.fma(curvature, to, k * (k - 1) * Math.abs(g[k]));
-        }
+        double curvature = curvature(g, to);
         // walk from the left in intervals on which the chord and the curvature bound decide
         double width = to - from;
         int halvings = 0;
         while (left < to) {
             double right = Math.min(to, left + width);
-            double atRight = value(g, n, right);
+            double atRight = value(g, right);
             double sag = 0.125 * curvature * (right - left) * (right - left);
             if (Math.min(atLeft, atRight) > sag) {
                 left = right;
                 atLeft = atRight;
                 width = 2 * width;
                 halvings = Math.max(0, halvings - 1);
-            } else if (atRight < 0 && isMonotone(g, n, left, right, curvature)) {
-                return crossing(g, n, left, right);
+            } else if (atRight < 0 && isMonotone(g, left, right, curvature)) {
+                return crossing(g, left, right);
             } else if (halvings < DEEPEST_BISECTION) {
                 width = 0.5 * (right - left);
                 halvings++;
@@ -121,26 +166,26 @@ final class Series {
         return NEVER;
     }
 
-    private static boolean isMonotone(double[] g, int n, double left, double right, double curvature) {
+    private static boolean isMonotone(double[] g, double left, double right, double curvature) {
         double turn = -curvature * (right - left);
-        return slope(g, n, left) < turn || slope(g, n, right) < turn;
+        return slope(g, left) < turn || slope(g, right) < turn;
     }
 
     /** The only zero of a falling function between left (not negative) and right (negative). */
-    private static double crossing(double[] g, int n, double from, double to) {
+    private static double crossing(double[] g, double from, double to) {
         double left = from;
         double right = to;
-        double atLeft = value(g, n, left);
-        double atRight = value(g, n, right);
+        double atLeft = value(g, left);
+        double atRight = value(g, right);
         double tau = left + (right - left) * atLeft / (atLeft - atRight);
         for (int i = 0; i < 60; i++) {
-            double at = value(g, n, tau);
+            double at = value(g, tau);
             if (at >= 0) {
                 left = tau;
             } else {
                 right = tau;
             }
-            double next = tau - at / slope(g, n, tau);
+            double next = tau - at / slope(g, tau);
             if (!(next >= left && next <= right)) {
                 next = 0.5 * (left + right);
             }
@@ -150,21 +195,5 @@ final class Series {
             tau = next;
         }
         return tau;
-    }
-
-    private static double value(double[] g, int n, double tau) {
-        double sum = g[n];
-        for (int k = n - 1; k >= 0; k--) {
-            sum = Math.fma(sum, tau, g[k]);
-        }
-        return sum;
-    }
-
-    private static double slope(double[] g, int n, double tau) {
-        double sum = n * g[n];
-        for (int k = n - 1; k >= 1; k--) {
-            sum = Math.fma(sum, tau, k * g[k]);
-        }
-        return n == 0 ? 0 : sum;
     }
 }

@@ -3,8 +3,8 @@ package org.shutoffbench.plant;
 /** How far a series carries. */
 final class Steps {
 
-    /** Fastest eigenvalue times step: what {@link Series#ORDER} terms follow well. */
-    private static final double REACH = 2.2;
+    /** Fastest eigenvalue times step: what {@link Series#ORDER} terms follow once the fastest mode has died. */
+    private static final double REACH = 4;
 
     /** No step is longer, s. */
     private static final double LONGEST_S = 0.02;

@@ -36,9 +36,9 @@ final class Together {
     private static final int RIGID = 2;
 
     /** A lumped socket rings less than this, rad. */
-    private static final double LUMPED_RINGING_RAD = 1e-8;
+    private static final double LUMPED_RINGING_RAD = 1e-10;
     /** Rigid contact: ringing torque over lug torque. */
-    private static final double RIGID_RINGING = 0.01;
+    private static final double RIGID_RINGING = 1e-5;
     /** Creep of lugs and socket is parts per thousand of the speed; each pass gains as many digits. */
     private static final int CREEP_PASSES = 3;
     /** Lugs nearer than this are not lumped, rad. */
@@ -131,12 +131,10 @@ final class Together {
         }
         horizon = Steps.usable(
                 tolerance,
-                Math.max(Math.max(last(carrierSpeed), last(hammerSpeed)), Math.max(last(anvilSpeed), last(nutSpeed))));
+                Math.max(
+                        Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)),
+                        Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed))));
         watch(lug);
-    }
-
-    private static double last(double[] c) {
-        return Math.abs(c[Series.ORDER]);
     }
 
     private void expandFull(boolean contact) {
@@ -354,46 +352,33 @@ final class Together {
         best = horizon;
         event = Event.NONE;
         boolean stuck = nut.direction == 0;
-        double[] nutWatch = stuck ? socketTorque : nutSpeed;
         double[] lugWatch = lug == FREE ? psi : lugTorque;
-        double ofDelta = 0;
-        double ofCarrier = 0;
-        double ofNut = 0;
-        double ofTurn = 0;
-        double ofLug = 0;
-        for (int k = Series.ORDER; k >= 1; k--) {
-            ofDelta = Math.fma(ofDelta, best, Math.abs(delta[k]));
-            ofCarrier = Math.fma(ofCarrier, best, Math.abs(carrierSpeed[k]));
-            ofNut = Math.fma(ofNut, best, Math.abs(nutWatch[k]));
-            ofTurn = Math.fma(ofTurn, best, Math.abs(turn[k]));
-            ofLug = Math.fma(ofLug, best, Math.abs(lugWatch[k]));
-        }
         double part = best;
-        if (!(Math.min(drive.deltaHigh - delta[0], delta[0] - drive.deltaLow) > ofDelta * part)) {
+        if (!(Math.min(drive.deltaHigh - delta[0], delta[0] - drive.deltaLow) > Series.excursion(delta, part))) {
             watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
             watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
         }
         if (drive.isCarrierHeld()
                 || !(Math.min(drive.speedHigh - carrierSpeed[0], carrierSpeed[0] - drive.speedLow)
-                        > ofCarrier * part)) {
+                        > Series.excursion(carrierSpeed, part))) {
             watchCarrier();
         }
         if (stuck) {
             double on = nut.slipLimitOn(nutAngle) - socketTorque[0];
             double back = nut.slipLimitOff(nutAngle) + socketTorque[0];
-            if (!(Math.min(on, back) > ofNut * part)) {
+            if (!(Math.min(on, back) > Series.excursion(socketTorque, part))) {
                 watchFor(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
                 watchFor(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
             }
         } else {
-            if (!(nut.direction * nutSpeed[0] > ofNut * part)) {
+            if (!(nut.direction * nutSpeed[0] > Series.excursion(nutSpeed, part))) {
                 watchFor(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
             }
-            if (!(nut.direction * nut.reach > ofTurn * part)) {
+            if (!(nut.direction * nut.reach > Series.excursion(turn, part))) {
                 watchFor(Event.LAW, turn, -nut.direction, nut.reach);
             }
         }
-        if (lug == OPEN || !(Math.abs(lugWatch[0]) > ofLug * part)) {
+        if (lug == OPEN || !(Math.abs(lugWatch[0]) > Series.excursion(lugWatch, part))) {
             watchLug(lug);
         }
         endS = baseS + best * stepS;

@@ -46,27 +46,30 @@ final class Upper {
         hammerAngle[0] = angle;
         stepS = Steps.forUpper(drive, inverseCarrier, inverseHammer);
         coefficients();
-        horizon = Steps.usable(
-                tolerance, Math.max(Math.abs(carrierSpeed[Series.ORDER]), Math.abs(hammerSpeed[Series.ORDER])));
+        horizon = Steps.usable(tolerance, Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)));
         watch();
     }
 
     private void coefficients() {
         boolean held = drive.isCarrierHeld();
-        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
-        double motor = drive.motorTorque(carrierSpeed[0]);
+        double stiffness = drive.camStiffness;
+        double damping = drive.camDamping;
+        double slope = drive.motorSlope;
+        double carrier = carrierSpeed[0];
+        double hammer = hammerSpeed[0];
+        double cam = drive.camTorque(delta[0], carrier - hammer);
+        double onCarrier = held ? 0 : drive.netOnCarrier(carrier, drive.motorTorque(carrier), cam);
         for (int k = 0; k < Series.ORDER; k++) {
             double r = stepS * Series.RECIPROCAL[k + 1];
-            if (k > 0) {
-                cam = drive.camStiffness * delta[k] + drive.camDamping * (carrierSpeed[k] - hammerSpeed[k]);
-                motor = -drive.motorSlope * carrierSpeed[k];
-            }
-            carrierSpeed[k + 1] = held
-                    ? 0
-                    : r * inverseCarrier * (k == 0 ? drive.netOnCarrier(carrierSpeed[0], motor, cam) : motor - cam);
-            hammerSpeed[k + 1] = r * inverseHammer * cam;
-            delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
-            hammerAngle[k + 1] = r * hammerSpeed[k];
+            double lag = r * (carrier - hammer);
+            hammerAngle[k + 1] = r * hammer;
+            carrier = r * inverseCarrier * onCarrier;
+            hammer = r * inverseHammer * cam;
+            carrierSpeed[k + 1] = carrier;
+            hammerSpeed[k + 1] = hammer;
+            delta[k + 1] = lag;
+            cam = stiffness * lag + damping * (carrier - hammer);
+            onCarrier = held ? 0 : -slope * carrier - cam;
         }
     }
 

@@ -106,7 +106,7 @@ class PlantAnalyticTest {
             upper.expand(t, speed, 0, delta, 0);
         }
         assertThat(halfCycles).isEqualTo(6);
-        assertThat(Math.abs(upper.delta(upper.baseS))).isCloseTo(0.002, within(1e-7));
+        assertThat(Math.abs(upper.delta(upper.baseS))).isCloseTo(0.002, within(1e-9));
         assertThat(upper.baseS).isCloseTo(0.188496, within(1e-6));
     }
 

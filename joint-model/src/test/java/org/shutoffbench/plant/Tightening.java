@@ -132,6 +132,18 @@ record Tightening(JointLaw joint, ImpactTool tool, double supply, double level, 
         plant.command(Drive.KEEP, level);
     }
 
+    /** What solvers are compared on; bounces before the stop, as a run-on may end between two of them. */
+    record End(double clampForceN, int blows, int bouncesAtStop, int guardSteps) {}
+
+    End run(Plant plant) {
+        start(plant);
+        Run run = new Run(plant);
+        int bounces = run.untilBlow(40, LIMIT_S).bounces;
+        plant.command(stop, 0);
+        PlantState end = run.runOn();
+        return new End(end.clampForceN, end.blows, bounces, end.guardSteps);
+    }
+
     PlantState on(Plant plant) {
         start(plant);
         Run run = new Run(plant);

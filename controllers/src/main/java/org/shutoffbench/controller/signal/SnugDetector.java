@@ -24,14 +24,17 @@ public final class SnugDetector {
 
     private static final float ALLOWANCE = 0.5f;
     private static final float THRESHOLD = 4f;
-    private static final float PLATEAU_WANDER_NM2 = 4f;
+    /** Wander of the running torque from blow to blow, N m squared (assumed). */
+    private static final float WANDER_NM2 = 4f;
 
     private final float slowestSeatingNmPerRad;
     private final Cusum rise = new Cusum(ALLOWANCE, THRESHOLD);
-    private final RandomWalkKalman plateau = new RandomWalkKalman();
+    private final RandomWalkKalman running = new RandomWalkKalman();
     private float torqueNm;
+    private float runningAtRad;
     private float restRad;
     private float riseBeganRad;
+    private boolean free;
     private boolean snug;
 
     /**
@@ -48,10 +51,12 @@ public final class SnugDetector {
 
     public void reset() {
         rise.reset();
-        plateau.reset(0, Float.POSITIVE_INFINITY);
+        running.reset(0, Float.POSITIVE_INFINITY);
         torqueNm = Float.NaN;
+        runningAtRad = 0;
         restRad = 0;
         riseBeganRad = Float.NaN;
+        free = false;
         snug = false;
     }
 
@@ -70,25 +75,16 @@ public final class SnugDetector {
         }
         boolean ranFree = beforeRad - restRad > FREE_TRAVEL_RAD;
         restRad = afterRad;
-        if (advance > FREE_ADVANCE_RAD) {
-            torqueNm = 0;
-            riseBeganRad = afterRad;
-            return false;
-        }
-        float before = ranFree || torqueNm == 0 ? FREE_TORQUE_NM : torqueNm;
-        float over = ranFree ? COMING_TO_REST_RAD : 0;
         torqueNm = workJ / Math.max(advance, LEAST_ADVANCE_RAD);
-        float squareError = squareError(workJ);
-        if (ranFree) {
-            riseBeganRad = beforeRad;
-            plateau.reset(0, Float.POSITIVE_INFINITY);
-        }
-        if (Float.isNaN(before)) {
-            riseBeganRad = beforeRad;
-            plateau.update(torqueNm, squareError);
+        if (advance > FREE_ADVANCE_RAD) {
+            spinFree(afterRad, afterRad);
             return false;
         }
-        judge(before, advance + over, afterRad, squareError);
+        if (ranFree) {
+            spinFree(beforeRad - COMING_TO_REST_RAD, beforeRad);
+        }
+        float error = LEAST_ERROR_NM + torqueNm * torqueNm * ADVANCE_ERROR_RAD / workJ;
+        judge(afterRad, error * error);
         return snug;
     }
 
@@ -104,7 +100,7 @@ public final class SnugDetector {
 
     /** Torque that the nut ran on with before the rise, N m; 0 where it spun freely. */
     public float runningTorqueNm() {
-        return Float.isInfinite(plateau.variance()) ? 0 : plateau.level();
+        return free ? 0 : running.level();
     }
 
     /** Torque read from the last blow, N m; NaN before any. */
@@ -112,19 +108,24 @@ public final class SnugDetector {
         return torqueNm;
     }
 
-    private void judge(float beforeNm, float overRad, float afterRad, float squareError) {
-        float expected = slowestSeatingNmPerRad * Math.max(0, overRad);
-        float deviation = (torqueNm - beforeNm - expected) / (float) Math.sqrt(2 * squareError);
-        snug = rise.update(deviation);
-        if (rise.sum() == 0) {
-            riseBeganRad = afterRad;
-            plateau.predict(0, PLATEAU_WANDER_NM2);
-            plateau.update(torqueNm, squareError);
-        }
+    private void spinFree(float angleRad, float riseRad) {
+        free = true;
+        running.reset(FREE_TORQUE_NM, WANDER_NM2);
+        runningAtRad = angleRad;
+        riseBeganRad = riseRad;
+        rise.reset();
     }
 
-    private float squareError(float workJ) {
-        float error = LEAST_ERROR_NM + torqueNm * torqueNm * ADVANCE_ERROR_RAD / workJ;
-        return error * error;
+    private void judge(float afterRad, float squareError) {
+        running.predict(0, WANDER_NM2);
+        float expected = running.level() + slowestSeatingNmPerRad * Math.max(0, afterRad - runningAtRad);
+        float deviation = (torqueNm - expected) / (float) Math.sqrt(running.variance() + squareError);
+        snug = rise.update(deviation);
+        if (rise.sum() == 0) {
+            free = false;
+            running.update(torqueNm, squareError);
+            runningAtRad = afterRad;
+            riseBeganRad = afterRad;
+        }
     }
 }

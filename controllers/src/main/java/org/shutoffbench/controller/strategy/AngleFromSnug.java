@@ -33,11 +33,11 @@ public final class AngleFromSnug implements ShutoffStrategy {
             Set.of(Channel.BLOWS, Channel.ANVIL_ANGLE),
             Set.of(),
             List.of(
-                    new Setting(ANGLE, "deg", 0, 720, 16, "anvil angle past snug", Role.TUNED),
+                    new Setting(ANGLE, "deg", 0, 720, 18, "anvil angle past snug", Role.TUNED),
                     SnugSettings.BLOW_WORK,
                     SnugSettings.SLOWEST_SEATING),
             List.of("snug angle [rad]", "running torque [N m]", "angle past snug [rad]"),
-            448);
+            452);
 
     private final float wantedRad;
     private final BlowSteps steps;

@@ -42,7 +42,7 @@ public final class EnergyPerBlow implements ShutoffStrategy {
                             "clamping torque aimed at over target: corrects a bias",
                             Role.TUNED)),
             List.of("clamping torque [N m]", "snug angle [rad]", "running torque [N m]", "torque rate [N m/rad]"),
-            564);
+            568);
 
     private final float aim;
     private final BlowSource blows;

@@ -36,7 +36,7 @@ public final class GatedBlowCount implements ShutoffStrategy {
                     SnugSettings.BLOW_WORK,
                     SnugSettings.SLOWEST_SEATING),
             List.of("snug angle [rad]", "running torque [N m]", "blows past snug [1]"),
-            448);
+            452);
 
     private final int needed;
     private final BlowSteps steps;

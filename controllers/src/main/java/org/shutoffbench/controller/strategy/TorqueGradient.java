@@ -47,7 +47,7 @@ public final class TorqueGradient implements ShutoffStrategy {
                     SnugSettings.BLOW_WORK,
                     SnugSettings.SLOWEST_SEATING),
             List.of("last peak [N m]", "snug angle [rad]", "gradient [N m/rad]"),
-            532);
+            536);
 
     private final float fraction;
     private final float leastTorqueNm;

@@ -48,7 +48,7 @@ public final class TorqueMinusPrevailing implements ShutoffStrategy {
                     SnugSettings.BLOW_WORK,
                     SnugSettings.SLOWEST_SEATING),
             List.of("last peak [N m]", "snug angle [rad]", "running torque [N m]"),
-            1012);
+            1016);
 
     private final float thresholdNm;
     private final float leastShare;

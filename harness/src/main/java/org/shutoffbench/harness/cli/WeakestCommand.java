@@ -49,10 +49,21 @@ final class WeakestCommand implements Callable<Integer> {
             description = "random joints nearer than the one found that must all hold (default: ${DEFAULT-VALUE})")
     private int probes = 100_000;
 
+    @Option(
+            names = "--noises",
+            paramLabel = "N",
+            description =
+                    "fixed noises, an odd number; a joint fails where it fails under most of them, so that a fluke of"
+                            + " one noise counts less (default: ${DEFAULT-VALUE})")
+    private int noises = 1;
+
     @Override
     public Integer call() throws IOException {
         if (probes < 0) {
             throw new InputException("--probes " + probes + ": give 0 or more");
+        }
+        if (noises < 1 || noises % 2 == 0) {
+            throw new InputException("--noises " + noises + ": give an odd number");
         }
         FailureOptions.Resolved resolved = options.resolve(FindingFile.WEAKEST);
         if (resolved.bench().scenario().judgement().quantity() == JudgedQuantity.CLAMP_FORCE) {
@@ -60,7 +71,8 @@ final class WeakestCommand implements Callable<Integer> {
                     "judge: clamp force: the tool is set on the median joint of a family, which a scenario"
                             + " of one joint does not have; judge by clamping torque to search for the weakest joint");
         }
-        WeakestStudy.Found found = new WeakestStudy(probes, NOISE_RUNS, SAMPLES_PER_LEVEL, CONFIDENCE, resolved.seed())
+        WeakestStudy.Found found = new WeakestStudy(
+                        probes, noises, NOISE_RUNS, SAMPLES_PER_LEVEL, CONFIDENCE, resolved.seed())
                 .run(
                         resolved.bench(),
                         resolved.seed(),

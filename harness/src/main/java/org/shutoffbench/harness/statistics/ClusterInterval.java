@@ -48,7 +48,7 @@ public record ClusterInterval(double estimate, Interval interval, double designE
      *
      * @param sums sum of the values by cluster
      * @param sizes joints by cluster
-     * @param variance of single joints
+     * @param variance of single joints; where it is 0 the design effect is 1
      */
     public static ClusterInterval ofMean(double[] sums, long[] sizes, double variance, double confidence) {
         Levels.probability(confidence, "confidence");
@@ -60,7 +60,8 @@ public record ClusterInterval(double estimate, Interval interval, double designE
         }
         double ofMean = totals.variance();
         double reach = student(totals.clusters - 1.0, confidence) * Math.sqrt(ofMean);
-        return new ClusterInterval(mean, new Interval(mean - reach, mean + reach), ofMean / (variance / totals.size));
+        double designEffect = variance > 0 ? ofMean * totals.size / variance : 1;
+        return new ClusterInterval(mean, new Interval(mean - reach, mean + reach), designEffect);
     }
 
     private static double student(double degreesOfFreedom, double confidence) {

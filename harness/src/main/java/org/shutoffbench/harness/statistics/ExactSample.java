@@ -38,6 +38,7 @@ public final class ExactSample {
      */
     public void add(int joint, double value) {
         long steps = point.steps(value);
+        requireNew(joint);
         moments.add(steps);
         histogram.add(steps);
         least = Math.min(least, steps);
@@ -66,11 +67,15 @@ public final class ExactSample {
             kept = Arrays.copyOf(kept, Math.min(KEPT, Math.max(joint + 1, 2 * from)));
             Arrays.fill(kept, from, kept.length, ABSENT);
         }
-        if (kept[joint] != ABSENT) {
-            throw new IllegalArgumentException("joint " + joint + " was added twice");
-        }
+        requireNew(joint);
         kept[joint] = steps;
         keptCount++;
+    }
+
+    private void requireNew(int joint) {
+        if (joint < kept.length && kept[joint] != ABSENT) {
+            throw new IllegalArgumentException("joint " + joint + " was added twice");
+        }
     }
 
     /** Number of joints. */

@@ -52,7 +52,7 @@ public final class SubsetSimulation {
     /**
      * What was found.
      *
-     * @param estimate probability of failure; 0 where no level reached it
+     * @param estimate probability of failure; 0 where no level reached it, with an upper bound only
      * @param variation coefficient of variation of the estimate, the correlation within chains counted
      * @param interval lognormal, with the confidence asked for
      * @param effectiveSamples independent plain samples that would give the same variation
@@ -83,16 +83,11 @@ public final class SubsetSimulation {
         for (int done = 1; done <= MOST_LEVELS; done++) {
             double threshold = Math.max(0, level.quantile());
             double share = level.share(threshold);
-            boolean flat = share == 1 && threshold > 0;
-            if (share == 0 || flat) {
-                return new Result(
-                        0,
-                        Double.NaN,
-                        new Interval(0, upperBound(probability, confidence)),
-                        0,
-                        evaluations,
-                        done,
-                        List.of());
+            if (share == 0) {
+                return nothing(ruleOfThree(confidence), done);
+            }
+            if (share == 1 && threshold > 0) {
+                return nothing(probability, done);
             }
             probability *= share;
             double variation = Math.sqrt(level.squaredVariation(threshold));
@@ -103,14 +98,15 @@ public final class SubsetSimulation {
             }
             level = nextLevel(level, threshold);
         }
-        return new Result(
-                0,
-                Double.NaN,
-                new Interval(0, upperBound(probability, confidence)),
-                0,
-                evaluations,
-                MOST_LEVELS,
-                List.of());
+        return nothing(probability, MOST_LEVELS);
+    }
+
+    /**
+     * No failure was reached. Where the walk came to stand on a plateau, the probability of the plateau is all that is known:
+     * its samples may be copies of each other.
+     */
+    private Result nothing(double upperBound, int levels) {
+        return new Result(0, Double.NaN, new Interval(0, upperBound), 0, evaluations, levels, List.of());
     }
 
     private Result result(
@@ -127,9 +123,9 @@ public final class SubsetSimulation {
                 failures);
     }
 
-    /** Nothing failed among the samples of the last level: the rule of three there. */
-    private double upperBound(double reached, double confidence) {
-        return Math.min(1, reached * -Math.log((1 - confidence) / 2) / samples);
+    /** Not one of the first, independent samples can fail. */
+    private double ruleOfThree(double confidence) {
+        return Math.min(1, -Math.log((1 - confidence) / 2) / samples);
     }
 
     private double[] margins(List<NormalPoint> points) {

@@ -98,10 +98,22 @@ class SubsetSimulationAnalyticTest {
                 points.stream().mapToDouble(point -> Double.POSITIVE_INFINITY).toArray();
         SubsetSimulation.Result stuck = new SubsetSimulation(never, 3, 1000, new SplittableRandom(1)).run(0.95);
         assertThat(stuck.estimate()).isZero();
+        assertThat(stuck.interval().high()).isEqualTo(1);
         SubsetSimulation.Result result = new SubsetSimulation(impossible, 3, 1000, new SplittableRandom(1)).run(0.95);
         assertThat(result.estimate()).isZero();
         // 1 - 0.025^(1/1000) to first order.
         assertThat(result.interval().high()).isCloseTo(-Math.log(0.025) / 1000, within(1e-12));
+    }
+
+    /** Margin max(3 - z, 1): it falls to 1 at z = 2 and stays. The plateau's own probability, Phi(-2), bounds what is below it. */
+    @Test
+    void aPlateauBoundsWhatLiesBelowIt() {
+        LimitState plateau = points -> points.stream()
+                .mapToDouble(point -> Math.max(3 - point.coordinate(0), 1))
+                .toArray();
+        SubsetSimulation.Result result = new SubsetSimulation(plateau, 3, 2000, new SplittableRandom(1)).run(0.95);
+        assertThat(result.estimate()).isZero();
+        assertThat(result.interval().high()).isCloseTo(StandardNormal.survival(2), within(0.006));
     }
 
     @Test

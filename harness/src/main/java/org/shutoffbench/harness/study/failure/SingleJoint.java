@@ -29,12 +29,13 @@ final class SingleJoint {
 
     private SingleJoint() {}
 
-    /** The scenario that tightens a drawn joint again with one strategy. */
-    static Scenario of(Scenario scenario, int family, int strategy, long seed, DrawnCase drawn) {
+    /** The scenario that tightens a drawn joint again with one strategy, under the noise of a joint of the family. */
+    static Scenario of(Scenario scenario, int family, int strategy, long seed, int joint, DrawnCase drawn) {
         JointFamily joints = scenario.families().get(family);
-        PinnedDraws pinned = scenario.pinned() == null
-                ? new PinnedDraws(seed, scenario.name(), joints.name(), 0)
-                : scenario.pinned();
+        PinnedDraws there = scenario.pinned();
+        PinnedDraws pinned = there == null
+                ? new PinnedDraws(seed, scenario.name(), joints.name(), joint)
+                : new PinnedDraws(there.seed(), there.scenario(), there.family(), there.joint() + joint);
         return new Scenario(
                 scenario.name() + " - weakest joint",
                 "One joint of " + scenario.name() + ", all its numbers fixed.",

@@ -16,21 +16,21 @@ import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.statistics.BinomialInterval;
 import org.shutoffbench.harness.statistics.DesignPointSearch;
 import org.shutoffbench.harness.statistics.Interval;
-import org.shutoffbench.harness.statistics.LimitState;
 import org.shutoffbench.harness.statistics.NormalPoint;
 import org.shutoffbench.harness.statistics.SubsetSimulation;
 
 /**
  * The most likely joint on which a strategy fails: nearest to the mild joint in standard-normal space of joint, tool, supply
- * and operator; sensors without gain and offset errors, noise that of joint 0 of the family.
+ * and operator; sensors without gain and offset errors, noise that of the family's first joints.
  *
  * @param probes random probes inside the distance that must all hold
+ * @param noises fixed noises, an odd number: a joint fails where it fails under most of them
  * @param noiseRuns runs at the point with other noise
  * @param samplesPerLevel of the subset simulation whose failures the search starts from
  * @param confidence of the failure probability over noise
  * @param seed of the search's own draws
  */
-public record WeakestStudy(int probes, int noiseRuns, int samplesPerLevel, double confidence, long seed) {
+public record WeakestStudy(int probes, int noises, int noiseRuns, int samplesPerLevel, double confidence, long seed) {
 
     private static final Set<ScatterSource.Group> VARIED =
             EnumSet.complementOf(EnumSet.of(ScatterSource.Group.SENSORS));
@@ -97,20 +97,17 @@ public record WeakestStudy(int probes, int noiseRuns, int samplesPerLevel, doubl
      */
     public Found run(Bench bench, long rootSeed, int family, int strategy, FailureEvent event, int threads) {
         try (DrawnJoints joints = new DrawnJoints(bench, family, strategy, VARIED, threads)) {
-            BenchLimitState anyNoise = new BenchLimitState(joints, event);
-            long noiseKey = bench.population().keyed(family, 0).noiseKey();
-            LimitState oneNoise = points -> anyNoise.margins(
-                    points.stream().map(point -> point.withNoise(noiseKey)).toList());
+            NoisePanel panel = new NoisePanel(new BenchLimitState(joints, event), bench.population(), family, noises);
             int dimension = joints.sources().size();
-            SubsetSimulation.Result starts = new SubsetSimulation(
-                            oneNoise, dimension, samplesPerLevel, new SplittableRandom(seed))
-                    .run(confidence);
+            SubsetSimulation.Result starts =
+                    new SubsetSimulation(panel, dimension, samplesPerLevel, new SplittableRandom(seed)).run(confidence);
             List<NormalPoint> nearest = starts.failures()
                     .subList(0, Math.min(MOST_STARTS, starts.failures().size()));
             DesignPointSearch.Result point = new DesignPointSearch(
-                            oneNoise, dimension, noiseKey, new SplittableRandom(seed + 1))
+                            panel, dimension, panel.key(0), new SplittableRandom(seed + 1))
                     .search(nearest, probes);
-            return new Report(bench, rootSeed, family, strategy, event).found(joints, point, starts.evaluations());
+            return new Report(bench, rootSeed, family, strategy, event)
+                    .found(joints, panel, point, starts.evaluations());
         }
     }
 
@@ -130,7 +127,8 @@ public record WeakestStudy(int probes, int noiseRuns, int samplesPerLevel, doubl
             this.event = event;
         }
 
-        Found found(DrawnJoints joints, DesignPointSearch.@Nullable Result point, long spentBefore) {
+        Found found(
+                DrawnJoints joints, NoisePanel panel, DesignPointSearch.@Nullable Result point, long startEvaluations) {
             String who = bench.scenario().strategies().get(strategy).label();
             String where = bench.scenario().families().get(family).name();
             if (point == null) {
@@ -152,15 +150,17 @@ public record WeakestStudy(int probes, int noiseRuns, int samplesPerLevel, doubl
                                 0,
                                 null,
                                 0,
-                                spentBefore,
+                                startEvaluations * panel.noises(),
                                 words),
                         null);
             }
-            TighteningRecord record = Objects.requireNonNull(
-                    joints.tightenAt(List.of(point.point())).get(0));
-            DrawnCase drawn = joints.at(point.point());
+            int joint = panel.failingJoint(point.point());
+            NormalPoint failing = point.point().withNoise(panel.key(joint));
+            TighteningRecord record =
+                    Objects.requireNonNull(joints.tightenAt(List.of(failing)).get(0));
+            DrawnCase drawn = joints.at(failing);
             List<Change> changes = changes(joints.sources(), point.point());
-            long failing = failuresOverNoise(joints, point.point());
+            long failures = failuresOverNoise(joints, point.point());
             return new Found(
                     new Result(
                             bench.scenario().name(),
@@ -174,12 +174,13 @@ public record WeakestStudy(int probes, int noiseRuns, int samplesPerLevel, doubl
                             record.verdict().name(),
                             record.clampingTorqueNm(),
                             record.clampForceN(),
-                            (double) failing / noiseRuns,
-                            BinomialInterval.CLOPPER_PEARSON.of(failing, noiseRuns, confidence),
+                            (double) failures / noiseRuns,
+                            BinomialInterval.CLOPPER_PEARSON.of(failures, noiseRuns, confidence),
                             point.probes(),
-                            spentBefore + point.evaluations() + noiseRuns,
-                            new WeakestWords(who, record, point.beta(), changes, drawn).toString()),
-                    SingleJoint.of(bench.scenario(), family, strategy, rootSeed, drawn));
+                            (startEvaluations + point.evaluations()) * panel.noises() + noiseRuns,
+                            new WeakestWords(who, record, point.beta(), changes, drawn, (double) failures / noiseRuns)
+                                    .toString()),
+                    SingleJoint.of(bench.scenario(), family, strategy, rootSeed, joint, drawn));
         }
 
         private List<Change> changes(List<ScatterSource> sources, NormalPoint point) {

@@ -9,19 +9,30 @@ import org.shutoffbench.harness.scenario.unit.Dimension;
 
 /** Says in a sentence what it takes for a strategy to fail: "a prevailing torque of 9.0 N m alone, 1.3 sigma, is enough". */
 record WeakestWords(
-        String strategy, TighteningRecord record, double beta, List<WeakestStudy.Change> changes, DrawnCase drawn) {
+        String strategy,
+        TighteningRecord record,
+        double beta,
+        List<WeakestStudy.Change> changes,
+        DrawnCase drawn,
+        double overNoise) {
 
     private static final String PRESENT = " present";
 
     @Override
     public String toString() {
         String end = String.format(
-                Locale.ROOT,
-                "%s says %s at %.1f N m clamping torque (%s).",
-                strategy,
-                record.verdict(),
-                record.clampingTorqueNm(),
-                record.outcome().title());
+                        Locale.ROOT,
+                        "%s says %s at %.1f N m clamping torque (%s).",
+                        strategy,
+                        record.verdict(),
+                        record.clampingTorqueNm(),
+                        record.outcome().title())
+                + (overNoise < 0.5
+                        ? String.format(
+                                Locale.ROOT,
+                                " A fluke of the noise: with other noise %.1f %% of the runs fail.",
+                                100 * overNoise)
+                        : "");
         if (changes.isEmpty()) {
             return "The mild joint itself is enough: " + end;
         }

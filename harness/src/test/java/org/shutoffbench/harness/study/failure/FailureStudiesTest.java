@@ -1,10 +1,13 @@
 package org.shutoffbench.harness.study.failure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.shutoffbench.harness.run.Bench;
@@ -13,6 +16,8 @@ import org.shutoffbench.harness.run.StrategyTrace;
 import org.shutoffbench.harness.run.TighteningRecord;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;
+import org.shutoffbench.harness.statistics.LimitState;
+import org.shutoffbench.harness.statistics.NormalPoint;
 import org.shutoffbench.harness.statistics.StandardNormal;
 import org.shutoffbench.plant.FastPlant;
 
@@ -27,7 +32,7 @@ class FailureStudiesTest {
 
     /** One search serves two tests. */
     private static final WeakestStudy.Found WEAKEST =
-            new WeakestStudy(200, 30, 100, 0.95, 1).run(BENCH, READ.seed(), 0, 0, FailureEvent.SILENT_MISS, 2);
+            new WeakestStudy(200, 1, 30, 100, 0.95, 1).run(BENCH, READ.seed(), 0, 0, FailureEvent.SILENT_MISS, 2);
 
     /** One in ten is present above Phi^-1(0.9) = 1.2816; its median is 9 N m, which blow counting cannot tell from a joint. */
     @Test
@@ -54,6 +59,24 @@ class FailureStudiesTest {
         assertThat(record.clampForceN()).isEqualTo(found.result().clampForceN());
         assertThat(record.outcome().title()).isEqualTo(found.result().outcome());
         assertThat(record.verdict().name()).isEqualTo(found.result().verdict());
+    }
+
+    /** Margin: noise of 0.4 on a distance of 2; one noise may be kind or not, the median of many is the distance. */
+    @Test
+    void overManyNoisesTheJointIsAtFault() {
+        LimitState noisy = points -> points.stream()
+                .mapToDouble(point ->
+                        2 - point.coordinate(0) + 0.8 * (new SplittableRandom(point.noiseKey()).nextDouble() - 0.5))
+                .toArray();
+        NoisePanel panel = new NoisePanel(noisy, BENCH.population(), 0, 201);
+        NormalPoint near = NormalPoint.of(new double[] {2}, 7);
+        assertThat(panel.margins(List.of(near))[0]).isCloseTo(0, within(0.15));
+        NormalPoint beyond = NormalPoint.of(new double[] {2.2}, 7);
+        int joint = panel.failingJoint(beyond);
+        assertThat(noisy.margins(List.of(beyond.withNoise(panel.key(joint))))[0])
+                .isLessThanOrEqualTo(0);
+        assertThatThrownBy(() -> new NoisePanel(noisy, BENCH.population(), 0, 2))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
