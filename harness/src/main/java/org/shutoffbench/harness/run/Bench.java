@@ -97,9 +97,13 @@ public final class Bench {
 
     /** Every strategy on one joint, in the scenario's order. */
     public TighteningRecord[] tighten(ClosedLoop loop, int family, int joint) {
-        DrawnCase drawn = population.draw(family, joint);
+        return tighten(loop, population.draw(family, joint));
+    }
+
+    /** Every strategy on one joint that is drawn already, in the scenario's order. */
+    public TighteningRecord[] tighten(ClosedLoop loop, DrawnCase drawn) {
         TighteningRecord[] records = new TighteningRecord[contestants.size()];
-        loop.run(drawn, population.target(family), records);
+        loop.run(drawn, population.target(drawn.family()), records);
         return records;
     }
 

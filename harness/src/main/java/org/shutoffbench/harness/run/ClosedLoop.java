@@ -106,11 +106,11 @@ public final class ClosedLoop {
         for (int s = 0; s < strategies.length; s++) {
             first.join(s);
         }
+        first.plant().start(drawn.law(), drawn.impactTool(), drawn.supplyRatio());
         if (drawn.supplyRatio() < LEAST_SUPPLY_RATIO) {
             endAll(first, EndReason.BATTERY, 0, drawn, into);
             return;
         }
-        first.plant().start(drawn.law(), drawn.impactTool(), drawn.supplyRatio());
         first.sensors()
                 .start(
                         drawn.impactTool(),

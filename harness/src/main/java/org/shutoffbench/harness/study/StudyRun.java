@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
+import org.shutoffbench.harness.population.DrawnCase;
 import org.shutoffbench.harness.record.OutcomesFormat;
 import org.shutoffbench.harness.record.RunFolder;
 import org.shutoffbench.harness.run.Bench;
@@ -59,7 +59,8 @@ public final class StudyRun {
     public StudySummary execute(RunFolder folder, int threads, LongConsumer progress)
             throws IOException, InterruptedException {
         StudyAccumulator counts = new StudyAccumulator(plan);
-        long kept = folder.resume(format, plan.strategies().size(), rows -> count(counts, rows));
+        long kept =
+                folder.resume(format, plan.strategies().size(), rows -> counts.addJoint(rows, covariate(drawn(rows))));
         progress.accept(kept);
         try (Writer rows = folder.appendRows()) {
             Appender appender = new Appender(rows, counts, kept, progress);
@@ -81,31 +82,33 @@ public final class StudyRun {
     }
 
     private Chunk tighten(ClosedLoop loop, long from) {
-        List<List<TighteningRecord>> joints = new ArrayList<>(JOINTS_PER_CHUNK);
+        List<Joint> joints = new ArrayList<>(JOINTS_PER_CHUNK);
         StringBuilder text = new StringBuilder();
         for (long unit = from; unit < Math.min(from + JOINTS_PER_CHUNK, joints()); unit++) {
-            List<TighteningRecord> records =
-                    Arrays.asList(bench.tighten(loop, (int) (unit / jointsPerFamily), (int) (unit % jointsPerFamily)));
-            joints.add(records);
-            text.append(format.rows(records));
+            DrawnCase drawn = bench.population().draw((int) (unit / jointsPerFamily), (int) (unit % jointsPerFamily));
+            Joint joint = new Joint(List.of(bench.tighten(loop, drawn)), covariate(drawn));
+            joints.add(joint);
+            text.append(format.rows(joint.records()));
         }
         return new Chunk(joints, text.toString());
     }
 
-    private void count(StudyAccumulator counts, List<TighteningRecord> records) {
+    private DrawnCase drawn(List<TighteningRecord> records) {
         TighteningRecord first = records.get(0);
-        boolean hasCovariate = plan.families().get(first.family()).covariate() != null;
-        counts.addJoint(
-                records,
-                hasCovariate
-                        ? StudyPlans.covariate(bench.population().draw(first.family(), first.joint()))
-                        : Double.NaN);
+        return bench.population().draw(first.family(), first.joint());
     }
 
-    /** Joints in order, and their rows. */
-    private record Chunk(List<List<TighteningRecord>> joints, String rows) {}
+    private double covariate(DrawnCase drawn) {
+        return plan.families().get(drawn.family()).covariate() == null ? Double.NaN : StudyPlans.covariate(drawn);
+    }
 
-    private final class Appender {
+    /** What every strategy made of one joint, and its value of the family's covariate; NaN where the family has none. */
+    private record Joint(List<TighteningRecord> records, double covariate) {}
+
+    /** Joints in order, and their rows. */
+    private record Chunk(List<Joint> joints, String rows) {}
+
+    private static final class Appender {
         private final Writer rows;
         private final StudyAccumulator counts;
         private final LongConsumer progress;
@@ -124,8 +127,8 @@ public final class StudyRun {
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
-            for (List<TighteningRecord> joint : chunk.joints()) {
-                count(counts, joint);
+            for (Joint joint : chunk.joints()) {
+                counts.addJoint(joint.records(), joint.covariate());
             }
             done += chunk.joints().size();
             progress.accept(done);

@@ -17,6 +17,7 @@ import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.controller.StrategyFactory;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.controller.Verdict;
+import org.shutoffbench.harness.population.DrawnCase;
 
 class ClosedLoopTest {
 
@@ -165,5 +166,20 @@ class ClosedLoopTest {
                 tighten(Benches.plain(), List.of(stopsAt(1200))).get(0);
         assertThat(early.runOnAngleDeg()).isPositive();
         assertThat(early.runOnAngleDeg()).isLessThan(10);
+    }
+
+    @Test
+    void aFlatBatteryShowsNothingOfTheJointBefore() {
+        Bench bench = Benches.plain();
+        Bench own = bench.with(
+                List.of(new Contestant(stopsAt(2000), Map.of(), Bench.provision(bench.scenario(), Set.of()))));
+        ClosedLoop loop = own.newLoop();
+        assertThat(own.tighten(loop, 0, 0)[0].clampForceN()).isPositive();
+        DrawnCase flat = Benches.plain("supply: 0.7").population().draw(0, 1);
+        TighteningRecord record = own.tighten(loop, flat)[0];
+        assertThat(record.endReason()).isEqualTo(EndReason.BATTERY);
+        assertThat(record.outcome()).isEqualTo(Outcome.UNSEATED);
+        assertThat(record.clampForceN()).isZero();
+        assertThat(record.blows()).isZero();
     }
 }
