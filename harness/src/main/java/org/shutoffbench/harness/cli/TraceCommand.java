@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.population.DrawnCase;
 import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.record.TraceFile;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.report.TraceContent;
 import org.shutoffbench.harness.report.TracePicture;
 import org.shutoffbench.harness.report.TraceRecorder;
@@ -126,6 +127,9 @@ final class TraceCommand implements Callable<Integer> {
         if (joint < 0) {
             throw new InputException("--joint " + joint + ": joints count from 0");
         }
+        if (picture != null && ending.driveFor != null) {
+            throw new InputException("--picture shows a tightening that ends: not with --drive-for");
+        }
         String end = ending.driveFor != null || ending.brakeAtBlow != null
                 ? withoutStrategy(bench, familyIndex)
                 : withStrategy(bench, familyIndex);
@@ -143,9 +147,6 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private TraceContent content(Bench bench, int familyIndex) {
-        if (ending.driveFor != null) {
-            throw new InputException("--picture shows a tightening that ends: not with --drive-for");
-        }
         return ending.brakeAtBlow != null
                 ? TraceRecorder.brakedAtBlow(bench, familyIndex, joint, ending.brakeAtBlow, newPlant())
                 : TraceRecorder.ofStrategy(bench, strategyIndex(bench.scenario()), familyIndex, joint, this::newPlant);

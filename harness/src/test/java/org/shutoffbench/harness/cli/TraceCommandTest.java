@@ -97,6 +97,11 @@ class TraceCommandTest {
                 .isEqualTo(2);
         assertThat(command.run("trace", scenario, "--joint", 0, "--out", out, "--drive-for", "-1 s"))
                 .isEqualTo(2);
+        Path picture = temporary.resolve("never.svg");
+        assertThat(command.run(
+                        "trace", scenario, "--joint", 0, "--out", out, "--drive-for", "1 s", "--picture", picture))
+                .isEqualTo(2);
+        assertThat(command.err()).contains("not with --drive-for");
         assertThat(command.err())
                 .contains("hard, locked", "energy per blow (given)", "count from 0", "2.5s", "count from 1")
                 .doesNotContain("\tat ");
