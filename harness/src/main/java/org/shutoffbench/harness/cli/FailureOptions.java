@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.record.TextFile;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;

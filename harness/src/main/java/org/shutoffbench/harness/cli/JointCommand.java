@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.record.TextFile;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.report.joint.JointSheet;
 import org.shutoffbench.harness.report.joint.JointSubject;
 import org.shutoffbench.harness.report.joint.SheetJson;

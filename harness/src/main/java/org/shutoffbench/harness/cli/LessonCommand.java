@@ -11,6 +11,7 @@ import java.util.concurrent.CountDownLatch;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.lesson.LessonServer;
 import org.shutoffbench.harness.lesson.StaticLesson;
+import org.shutoffbench.harness.report.Caution;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.shutoffbench.harness.record.RunFolder;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.report.FinishedRun;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.ScenarioFile;

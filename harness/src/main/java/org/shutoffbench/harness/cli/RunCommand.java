@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.record.Provenance;
 import org.shutoffbench.harness.record.RunFolder;
 import org.shutoffbench.harness.record.RunIdentity;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.report.FinishedRun;
 import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;

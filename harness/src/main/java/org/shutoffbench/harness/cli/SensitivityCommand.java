@@ -3,6 +3,7 @@ package org.shutoffbench.harness.cli;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.study.failure.FindingFile;
 import org.shutoffbench.harness.study.failure.SensitivityStudy;
 import picocli.CommandLine.Command;

@@ -1,5 +1,6 @@
 package org.shutoffbench.harness.cli;
 
+import org.shutoffbench.harness.report.Caution;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.record.TextFile;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;

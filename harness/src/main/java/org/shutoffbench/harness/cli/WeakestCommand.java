@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.shutoffbench.harness.record.TextFile;
+import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.scenario.JudgedQuantity;
 import org.shutoffbench.harness.scenario.ScenarioFile;
 import org.shutoffbench.harness.study.failure.FindingFile;

@@ -1,14 +1,12 @@
 package org.shutoffbench.harness.lesson;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.shutoffbench.harness.record.TextFile;
 
 /** The lesson as one file that runs from disk, on joints computed beforehand by the same plant. */
 public final class StaticLesson {
@@ -50,16 +48,13 @@ public final class StaticLesson {
     record Joint(Message.Joint joint, List<List<Double>> frames, List<List<Double>> stopped) {}
 
     /**
-     * Writes the page under a temporary name and moves it to its place.
+     * Writes the page, whole or not at all.
      *
      * @throws IOException if the file cannot be written
      */
     public static void write(Path file) throws IOException {
         LessonBench bench = LessonBench.ofTheLesson();
-        String page = LessonPage.fromDisk(bench, tables(bench));
-        Path temporary = file.resolveSibling(file.getFileName() + ".part");
-        Files.writeString(temporary, page, StandardCharsets.UTF_8);
-        Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        TextFile.write(file, LessonPage.fromDisk(bench, tables(bench)));
     }
 
     static Tables tables(LessonBench bench) {

@@ -179,10 +179,8 @@ public final class RunFolder {
         Files.deleteIfExists(folder.resolve(UNFINISHED));
     }
 
-    /** Writes a text file under a temporary name and moves it. */
+    /** Writes a text file, whole or not at all. */
     public void write(String name, String text) throws IOException {
-        Path temporary = folder.resolve(name + ".tmp");
-        Files.writeString(temporary, text, StandardCharsets.UTF_8);
-        Files.move(temporary, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+        TextFile.write(folder.resolve(name), text);
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.population.Population;
 import org.shutoffbench.harness.record.RunFolder;
+import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.report.WorstJointsSection.Choice;
 import org.shutoffbench.harness.report.WorstJointsSection.Place;
 import org.shutoffbench.harness.scenario.Scenario;
@@ -64,7 +65,7 @@ public final class FinishedRun {
      */
     public Path writeReport() throws IOException {
         Path page = folder.resolve(RunFolder.REPORT);
-        HtmlReport.write(HtmlReport.html(summary, facts, worst(), Findings.read(folder, summary)), page);
+        TextFile.write(page, HtmlReport.html(summary, facts, worst(), Findings.read(folder, summary)));
         return page;
     }
 

@@ -1,10 +1,5 @@
 package org.shutoffbench.harness.report;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -110,16 +105,5 @@ public final class HtmlReport {
                     names.strategy(s), summary.strategies().get(s).name(), names.shownWith(s), names.mark(s)));
         }
         return looks;
-    }
-
-    /**
-     * Writes the page under a temporary name and moves it to its place.
-     *
-     * @throws IOException if the file cannot be written
-     */
-    static void write(String html, Path file) throws IOException {
-        Path temporary = file.resolveSibling(file.getFileName() + ".part");
-        Files.writeString(temporary, html, StandardCharsets.UTF_8);
-        Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 }

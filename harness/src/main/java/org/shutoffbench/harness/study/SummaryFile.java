@@ -3,7 +3,7 @@ package org.shutoffbench.harness.study;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import org.shutoffbench.harness.record.TextFile;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
@@ -42,14 +42,12 @@ public final class SummaryFile {
     }
 
     /**
-     * Writes a summary under a temporary name and moves it to its place.
+     * Writes a summary, whole or not at all.
      *
      * @throws IOException if the file cannot be written
      */
     public static void write(StudySummary summary, Path file) throws IOException {
-        Path temporary = file.resolveSibling(file.getFileName() + ".part");
-        Files.writeString(temporary, text(summary));
-        Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        TextFile.write(file, text(summary));
     }
 
     /**

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.shutoffbench.harness.browser.Browser;
+import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.study.CellSummary;
 
 /** The report from disk in a real browser, network off. */
@@ -29,7 +30,7 @@ class ReportBrowserTest {
     @BeforeAll
     static void write() throws Exception {
         page = folder.resolve("report.html");
-        HtmlReport.write(HtmlReport.html(STUDY.summary, InventedStudy.facts(), STUDY.worst()), page);
+        TextFile.write(page, HtmlReport.html(STUDY.summary, InventedStudy.facts(), STUDY.worst()));
         assertThat(Files.size(page)).isPositive();
     }
 
