@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 record ChartData(
         List<StrategyLook> strategies,
         List<QuantityPanels> quantities,
+        List<MissPicture> misses,
         List<JointPicture> worst,
         List<LevelPicture> levels) {
 
@@ -35,6 +36,12 @@ record ChartData(
             double max,
             List<Double> ticks,
             List<FamilyCurves> families) {}
+
+    /** @param from percent at the left end of the logarithmic axis, a power of ten */
+    record MissPicture(double from, List<MissRow> rows) {}
+
+    /** Joints outside the window and silent misses: percent, low and high. */
+    record MissRow(int strategy, List<Double> missed, List<Double> silent) {}
 
     record FamilyCurves(String name, List<Curve> curves) {}
 
@@ -74,7 +81,7 @@ record ChartData(
     record FreeTorqueWords(double deg, double torque, String words) {}
 
     /** @param subject whether the picture is about this strategy */
-    record Stop(int strategy, double deg, double torque, boolean subject, String offScale) {}
+    record Stop(int strategy, double deg, double torque, boolean subject) {}
 
     /** Silent misses over classes of a drawn parameter. */
     record LevelPicture(String name, String unit, List<Double> range, List<Double> ticks, List<LevelCurve> curves) {}

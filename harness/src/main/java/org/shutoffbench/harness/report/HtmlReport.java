@@ -55,6 +55,10 @@ public final class HtmlReport {
         Names names = new Names(summary);
         RateTables tables = new RateTables(summary, names);
         List<String> sections = new ArrayList<>();
+        MissesSection misses = new MissesSection(summary, names);
+        if (misses.present()) {
+            sections.add(misses.html(TEMPLATES));
+        }
         RepeatabilitySection repeatability = new RepeatabilitySection(summary, names);
         sections.add(repeatability.html(TEMPLATES));
         WorstJointsSection worstJoints = worst == null
@@ -74,6 +78,7 @@ public final class HtmlReport {
         ChartData charts = new ChartData(
                 looks(summary, names),
                 repeatability.panels(),
+                misses.present() ? misses.pictures() : List.of(),
                 worstJoints == null ? List.of() : worstJoints.pictures(),
                 levels.pictures());
         return TEMPLATES.fill(

@@ -101,12 +101,28 @@ final class LeadSentence {
         spans.add(Span.name(names.strategy(miss.strategy())));
         CellSummary cell = summary.cell(miss.family(), miss.strategy());
         if (miss.rate().count() == miss.rate().n() && cell.rates() != null) {
+            long others = asBad(miss);
+            say(others == 0 ? "" : others == 1 ? " and one other strategy" : " and " + others + " other strategies");
             say(" brought none of " + miss.rate().n() + " " + names.joints(miss.family())
                     + " into the window and called all of them done");
         } else {
             say(" called " + share(miss.rate()) + " " + names.joints(miss.family())
                     + " done while they were low or unseated");
         }
+    }
+
+    /** Other strategies by name that missed silently as often on the same family. */
+    private long asBad(Headline.SilentMiss miss) {
+        String named = summary.strategies().get(miss.strategy()).name();
+        return summary.cells().stream()
+                .filter(c -> c.family() == miss.family()
+                        && c.rates() != null
+                        && c.rates().silentMiss().count()
+                                == c.rates().silentMiss().n())
+                .map(c -> summary.strategies().get(c.strategy()).name())
+                .filter(name -> !name.equals(named))
+                .distinct()
+                .count();
     }
 
     private String note() {

@@ -19,11 +19,13 @@ final class LevelsSection {
     private final StudySummary summary;
     private final Names names;
     private final List<Group> groups;
+    private final PrevailingLevels explained;
 
     LevelsSection(StudySummary summary, Names names) {
         this.summary = summary;
         this.names = names;
         this.groups = groups(summary);
+        this.explained = new PrevailingLevels(summary, names);
     }
 
     /** The curves of one family over one parameter. */
@@ -97,10 +99,15 @@ final class LevelsSection {
             panels.add(new Panel(i, names.family(group.family()), inWords(group)));
             tables.add(table(group).html(templates));
         }
+        explained.tables().forEach(table -> tables.add(table.html(templates)));
         return templates.fill("levels", new View(heading(), note(), panels, tables));
     }
 
     private String heading() {
+        return explained.finding().map(PrevailingLevels.Finding::heading).orElseGet(this::headingOfClasses);
+    }
+
+    private String headingOfClasses() {
         for (Group group : groups) {
             CovariateCurve worst = mostMissing(group);
             if (worst != null) {
@@ -141,7 +148,10 @@ final class LevelsSection {
     }
 
     private String note() {
-        return "Silent misses by class of " + groups.get(0).name() + ", each mark with its "
+        String reason = explained.finding().map(found -> found.reason() + " ").orElse("");
+        String classes =
+                explained.finding().map(found -> headingOfClasses() + ". ").orElse("");
+        return reason + classes + "Silent misses by class of " + groups.get(0).name() + ", each mark with its "
                 + Printed.level(summary.methods().confidence())
                 + " % interval. A level counts as found where the whole interval lies above half of the joints.";
     }

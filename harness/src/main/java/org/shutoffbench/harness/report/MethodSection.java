@@ -14,7 +14,7 @@ final class MethodSection {
     /** A term and what there is to say about it. */
     record Entry(String term, String text) {}
 
-    private record View(List<Entry> entries, String caution) {}
+    private record View(List<Entry> entries, String caution, List<String> tables) {}
 
     private final StudySummary summary;
     private final Names names;
@@ -27,7 +27,12 @@ final class MethodSection {
     }
 
     String html(Templates templates) {
-        return templates.fill("method", new View(entries(), Caution.TEXT));
+        return templates.fill(
+                "method",
+                new View(
+                        entries(),
+                        Caution.TEXT,
+                        facts.tables().stream().map(t -> t.html(templates)).toList()));
     }
 
     private List<Entry> entries() {
@@ -76,6 +81,8 @@ final class MethodSection {
     }
 
     private String settings() {
+        List<String> everyName =
+                summary.strategies().stream().map(Strategy::name).distinct().toList();
         List<String> lines = new ArrayList<>();
         for (Strategy.SettingsKind kind : Strategy.SettingsKind.values()) {
             List<String> of = summary.strategies().stream()
@@ -83,7 +90,8 @@ final class MethodSection {
                     .map(Strategy::name)
                     .toList();
             if (!of.isEmpty()) {
-                lines.add(kind.title() + " (" + meaning(kind) + "): " + String.join(", ", of));
+                lines.add(kind.title() + " (" + meaning(kind) + "): "
+                        + (of.equals(everyName) ? "every strategy" : String.join(", ", of)));
             }
         }
         return String.join(". ", lines) + ". A run never tunes.";

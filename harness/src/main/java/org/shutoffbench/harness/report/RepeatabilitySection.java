@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.report.ChartData.Curve;
 import org.shutoffbench.harness.report.ChartData.FamilyCurves;
 import org.shutoffbench.harness.report.ChartData.QuantityPanels;
+import org.shutoffbench.harness.study.Estimate;
 import org.shutoffbench.harness.study.QuantitySummary;
 import org.shutoffbench.harness.study.QuantitySummary.Tolerance;
 import org.shutoffbench.harness.study.Ranking.Standing;
@@ -187,9 +188,10 @@ final class RepeatabilitySection {
                         "joints",
                         "mean",
                         "sd",
-                        "least",
+                        "0.135 % point",
                         "median",
-                        "greatest",
+                        "99.865 % point",
+                        "least and greatest seen",
                         "tolerance interval",
                         "kind"),
                 rows);
@@ -202,11 +204,21 @@ final class RepeatabilitySection {
                 Long.toString(q.n()),
                 estimate(shown, q.mean().value(), q.mean().low(), q.mean().high()),
                 estimate(shown, q.sd().value(), q.sd().low(), q.sd().high()),
-                shown.print(q.smallest()),
-                shown.print(median(q)),
-                shown.print(q.greatest()),
+                point(shown, q, 0),
+                point(shown, q, 1),
+                point(shown, q, 2),
+                shown.print(q.smallest()) + ", " + shown.print(q.greatest()),
                 t == null ? Printed.OPEN : end(shown, t.low()) + " to " + end(shown, t.high()),
                 t == null ? "" : t.kind());
+    }
+
+    /** A percentage point with its interval; an end that too few joints leave open is called so. */
+    private static String point(ShownQuantity shown, QuantitySummary q, int index) {
+        if (index >= q.points().size()) {
+            return Printed.OPEN;
+        }
+        Estimate point = q.points().get(index).value();
+        return estimate(shown, point.value(), point.low(), point.high());
     }
 
     private static String estimate(

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.study.StudySummary;
 import tools.jackson.databind.JsonNode;
@@ -17,12 +19,14 @@ import tools.jackson.databind.json.JsonMapper;
  * @param line short facts for the head of the page, such as "light tool"
  * @param note the scenario's own note, empty for none
  * @param provenance seed, versions, hash and host, as term and text
+ * @param tables what is too long for that, such as how settings were tuned
  */
-record RunFacts(List<String> line, String note, List<Fact> provenance) {
+record RunFacts(List<String> line, String note, List<Fact> provenance, List<PlainTable> tables) {
 
     RunFacts {
         line = List.copyOf(line);
         provenance = List.copyOf(provenance);
+        tables = List.copyOf(tables);
     }
 
     /** A term and its text. */
@@ -38,7 +42,8 @@ record RunFacts(List<String> line, String note, List<Fact> provenance) {
                                 + Printed.level(scenario.judgement().window().si()) + " %",
                         joints(summary)),
                 scenario.note(),
-                provenance.facts());
+                provenance.facts(),
+                provenance.tables());
     }
 
     private static String joints(StudySummary summary) {
@@ -51,9 +56,10 @@ record RunFacts(List<String> line, String note, List<Fact> provenance) {
      * The provenance file.
      *
      * @param seed root seed of the joints
-     * @param facts one for each name at the top of the file
+     * @param facts one for each name at the top of the file that holds no objects of its own
+     * @param tables one for each that does, its objects in columns
      */
-    record Provenance(long seed, List<Fact> facts) {
+    record Provenance(long seed, List<Fact> facts, List<PlainTable> tables) {
 
         private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -68,12 +74,35 @@ record RunFacts(List<String> line, String note, List<Fact> provenance) {
                 throw new IOException(file + " names no seed");
             }
             List<Fact> facts = new ArrayList<>();
+            List<PlainTable> tables = new ArrayList<>();
             for (var entry : root.properties()) {
-                if (!entry.getValue().isEmpty() || entry.getValue().isValueNode()) {
+                if (entry.getValue().valueStream().anyMatch(JsonNode::isObject)) {
+                    tables.add(table(words(entry.getKey()), entry.getValue()));
+                } else if (!entry.getValue().isEmpty() || entry.getValue().isValueNode()) {
                     facts.add(new Fact(words(entry.getKey()), text(entry.getValue())));
                 }
             }
-            return new Provenance(root.path("seed").asLong(), facts);
+            return new Provenance(root.path("seed").asLong(), facts, tables);
+        }
+
+        /** Objects side by side: their names over the columns, their fields in the rows. */
+        private static PlainTable table(String name, JsonNode objects) {
+            List<String> heads = new ArrayList<>(List.of(""));
+            Set<String> fields = new LinkedHashSet<>();
+            for (var object : objects.properties()) {
+                heads.add(object.getKey());
+                object.getValue().properties().forEach(field -> fields.add(field.getKey()));
+            }
+            List<List<String>> rows = new ArrayList<>();
+            for (String field : fields) {
+                List<String> row = new ArrayList<>(List.of(words(field)));
+                for (var object : objects.properties()) {
+                    row.add(text(object.getValue().path(field)));
+                }
+                rows.add(row);
+            }
+            return new PlainTable(
+                    "Table of " + name + ": where they come from", "As recorded in run.json", heads, rows);
         }
 
         private static String text(JsonNode value) {

@@ -93,8 +93,7 @@ final class WorstJointPicture {
     private static List<Stop> stops(List<TighteningRecord> records, int subject) {
         List<Stop> stops = new ArrayList<>();
         for (TighteningRecord r : records) {
-            String value = Printed.fixed(r.clampingTorqueNm(), 0) + " N\u00b7m";
-            stops.add(new Stop(r.strategy(), r.nutAngleDeg(), r.clampingTorqueNm(), r.strategy() == subject, value));
+            stops.add(new Stop(r.strategy(), r.nutAngleDeg(), r.clampingTorqueNm(), r.strategy() == subject));
         }
         return stops;
     }

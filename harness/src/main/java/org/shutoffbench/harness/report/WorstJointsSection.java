@@ -1,11 +1,13 @@
 package org.shutoffbench.harness.report;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.Verdict;
 import org.shutoffbench.harness.report.ChartData.JointPicture;
@@ -28,11 +30,22 @@ final class WorstJointsSection {
     /** A joint by its place in the study. */
     record Place(int family, int joint) {}
 
-    private record View(String heading, List<Figure> figures) {}
+    /** What its template reads. */
+    record View(String heading, String unit, List<String> columns, List<Figure> figures) {
 
-    private record Figure(int index, String title, List<Span> cause, List<StopLine> stops, String values) {}
+        boolean severalColumns() {
+            return columns.size() > 1;
+        }
+    }
 
-    private record StopLine(String name, String symbol, String value, boolean off) {}
+    record Figure(int index, String title, List<Span> cause, List<StopLine> stops, String values) {}
+
+    /** Where strategies are shown under several settings tables: their titles, one column each. */
+    record StopLine(String name, List<StopCell> cells) {}
+
+    record StopCell(String symbol, String value, boolean off) {}
+
+    private static final StopCell NO_STOP = new StopCell("", "", false);
 
     private final StudySummary summary;
     private final Names names;
@@ -53,7 +66,8 @@ final class WorstJointsSection {
         this.joints = joints;
     }
 
-    /** Joints worth showing: the worst silent miss first, then each strategy's worst cell, no two for the same reason. */
+    /** Joints worth showing: the worst silent miss first, then each strategy's worst cell, no two of one family while
+     * others fail too. */
     static List<Choice> choose(StudySummary summary) {
         Set<Integer> order = new LinkedHashSet<>();
         Headline.SilentMiss miss = summary.headline().silentMiss();
@@ -65,20 +79,31 @@ final class WorstJointsSection {
             order.add(standings.get(i).strategy());
         }
         List<Choice> choices = new ArrayList<>();
-        Set<String> strategiesShown = new HashSet<>();
-        Set<String> failuresShown = new HashSet<>();
+        add(summary, order, choices, Choice::family);
+        add(summary, order, choices, choice -> new Place(choice.family(), choice.joint()));
+        return choices;
+    }
+
+    /** Adds choices, at most one for each strategy by name and each value of what must differ. */
+    private static void add(
+            StudySummary summary, Set<Integer> order, List<Choice> choices, Function<Choice, Object> differing) {
         for (int strategy : order) {
             String name = summary.strategies().get(strategy).name();
-            for (CellSummary cell : worstCellsFirst(summary, strategy, miss)) {
+            for (CellSummary cell :
+                    worstCellsFirst(summary, strategy, summary.headline().silentMiss())) {
                 WorstJoint worst = farthest(cell);
-                boolean fresh = choices.size() < PICTURES && worst != null && !strategiesShown.contains(name);
-                if (fresh && worst != null && failuresShown.add(cell.family() + " " + worst.outcome())) {
-                    strategiesShown.add(name);
-                    choices.add(new Choice(cell.family(), strategy, worst.joint()));
+                if (worst == null || (worst.outcome() == Outcome.IN_WINDOW && !choices.isEmpty())) {
+                    continue;
+                }
+                Choice choice = new Choice(cell.family(), strategy, worst.joint());
+                boolean fresh = choices.stream()
+                        .noneMatch(c -> differing.apply(c).equals(differing.apply(choice))
+                                || summary.strategies().get(c.strategy()).name().equals(name));
+                if (fresh && choices.size() < PICTURES) {
+                    choices.add(choice);
                 }
             }
         }
-        return choices;
     }
 
     /** The joint of a cell farthest from the target, one that was called done before any other; null where none ran. */
@@ -120,7 +145,7 @@ final class WorstJointsSection {
         for (int i = 0; i < choices.size(); i++) {
             figures.add(figure(i, choices.get(i)));
         }
-        return templates.fill("worst", new View(heading(), figures));
+        return templates.fill("worst", new View(heading(), "N\u00b7m", columns(), figures));
     }
 
     private String heading() {
@@ -135,25 +160,39 @@ final class WorstJointsSection {
     }
 
     private Figure figure(int index, Choice choice) {
-        List<StopLine> lines = new ArrayList<>();
+        Map<String, StopCell[]> lines = new LinkedHashMap<>();
         List<String> spoken = new ArrayList<>();
         for (TighteningRecord r : stopsOf(choice)) {
-            String value = Printed.fixed(r.clampingTorqueNm(), 0) + " N\u00b7m, "
-                    + r.outcome().title();
-            lines.add(new StopLine(
-                    names.strategy(r.strategy()),
-                    Symbols.svg(names.mark(r.strategy())),
-                    value,
-                    r.outcome() != Outcome.IN_WINDOW));
-            spoken.add(names.strategy(r.strategy()) + " " + value + ", " + Printed.fixed(r.nutAngleDeg(), 1)
-                    + " degrees past snug");
+            String torque = Printed.fixed(r.clampingTorqueNm(), 0);
+            String ending = r.outcome().title();
+            StopCell[] cells = lines.computeIfAbsent(
+                    summary.strategies().get(r.strategy()).name(),
+                    name -> new StopCell[columns().size()]);
+            cells[column(r.strategy())] = new StopCell(
+                    Symbols.svg(names.mark(r.strategy())), torque + " " + ending, r.outcome() != Outcome.IN_WINDOW);
+            spoken.add(names.strategy(r.strategy()) + " " + torque + " N\u00b7m, " + ending + ", "
+                    + Printed.fixed(r.nutAngleDeg(), 1) + " degrees past snug");
         }
+        List<StopLine> table = new ArrayList<>();
+        lines.forEach((name, cells) -> table.add(new StopLine(
+                name,
+                Arrays.stream(cells).map(cell -> cell == null ? NO_STOP : cell).toList())));
         return new Figure(
                 index,
                 names.family(choice.family()) + ", joint " + choice.joint(),
                 Cause.of(summary, names, recordOf(choice), curves(choice)),
-                lines,
+                table,
                 String.join("; ", spoken) + ".");
+    }
+
+    private List<String> columns() {
+        return names.settings().isEmpty() ? List.of("") : names.settings();
+    }
+
+    private int column(int strategy) {
+        return Math.max(
+                0,
+                columns().indexOf(summary.strategies().get(strategy).settings().title()));
     }
 
     private TighteningRecord recordOf(Choice choice) {

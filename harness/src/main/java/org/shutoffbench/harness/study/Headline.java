@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param worst the leader's in-window rate there; null where nothing ran
  * @param differences leader against the other leaders, or against the next in rank where the leader is separated; empty
  *     where there is nothing to compare
- * @param silentMiss the cell with the most silent misses; null where there is none
+ * @param silentMiss the cell with the highest rate of silent misses, of equal ones that with the least mean torque;
+ *     null where there is none
  */
 public record Headline(
         Finding finding,

@@ -75,17 +75,31 @@ final class HeadlineReport {
                 .toList();
     }
 
+    /** The highest rate of silent misses; of equal ones that whose joints were left with the least torque. */
     private Headline.@Nullable SilentMiss silentMiss() {
         Headline.SilentMiss worst = null;
+        double leastNm = Double.POSITIVE_INFINITY;
         for (CellSummary cell : cells) {
             Rates rates = cell.rates();
-            if (rates != null
-                    && rates.silentMiss().count() > 0
-                    && (worst == null
-                            || rates.silentMiss().estimate() > worst.rate().estimate())) {
+            if (rates == null || rates.silentMiss().count() == 0) {
+                continue;
+            }
+            double more = worst == null
+                    ? 1
+                    : rates.silentMiss().estimate() - worst.rate().estimate();
+            double meanNm = meanTorqueNm(cell);
+            if (more > 0 || (more == 0 && meanNm < leastNm)) {
                 worst = new Headline.SilentMiss(cell.strategy(), cell.family(), rates.silentMiss());
+                leastNm = meanNm;
             }
         }
         return worst;
+    }
+
+    private static double meanTorqueNm(CellSummary cell) {
+        Double mean = cell.clampingTorque() == null
+                ? null
+                : cell.clampingTorque().mean().value();
+        return mean == null ? Double.POSITIVE_INFINITY : mean;
     }
 }

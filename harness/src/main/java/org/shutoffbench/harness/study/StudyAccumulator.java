@@ -117,6 +117,11 @@ public final class StudyAccumulator {
 
     /** The summary of what was added up to now. */
     public StudySummary summarise(StoppingReport stopping) {
+        return summarise(stopping, List.of());
+    }
+
+    /** The same with what single joints explain. */
+    StudySummary summarise(StoppingReport stopping, List<PrevailingScan> prevailingScans) {
         List<CellSummary> summaries = new ArrayList<>();
         for (int family = 0; family < designs.length; family++) {
             for (int strategy = 0; strategy < plan.strategies().size(); strategy++) {
@@ -137,6 +142,7 @@ public final class StudyAccumulator {
                 new HeadlineReport(summaries, ranking).summarise(),
                 TorqueRateReport.summarise(this),
                 covariateCurves(),
+                prevailingScans,
                 stopping);
     }
 

@@ -72,14 +72,23 @@ public final class StudyPlans {
     private static String note(Population population, int family) {
         DrawnCase median = median(population, family);
         double stiffnessKnPerMm = stiffnessNPerM(median) * 1e-6;
-        double least = prevailing(population, family)[0];
-        double most = prevailing(population, family)[1];
-        String resistance = most <= 0
-                ? "no prevailing torque"
-                : most - least < 0.5
-                        ? String.format(Locale.ROOT, "%.0f N m prevailing", most)
-                        : String.format(Locale.ROOT, "%.0f to %.0f N m prevailing", least, most);
-        return String.format(Locale.ROOT, "%.0f kN/mm, %s", stiffnessKnPerMm, resistance);
+        String prevailing = range(prevailing(population, family));
+        String fouling = range(range(population, family, JointKey.FOULING_TORQUE, Part.FOULING));
+        return String.format(
+                Locale.ROOT,
+                "%.0f kN/mm, %s%s",
+                stiffnessKnPerMm,
+                prevailing.isEmpty() ? "no prevailing torque" : prevailing + " prevailing",
+                fouling.isEmpty() ? "" : ", fouled by " + fouling);
+    }
+
+    private static String range(double[] leastAndMost) {
+        if (leastAndMost[1] <= 0) {
+            return "";
+        }
+        return leastAndMost[1] - leastAndMost[0] < 0.5
+                ? String.format(Locale.ROOT, "%.0f N m", leastAndMost[1])
+                : String.format(Locale.ROOT, "%.0f to %.0f N m", leastAndMost[0], leastAndMost[1]);
     }
 
     /** k_J = k_F 2 pi / P, N/m. */
@@ -95,12 +104,16 @@ public final class StudyPlans {
 
     /** Full prevailing torque of a family, least and most, N m; 0 where it has none. */
     private static double[] prevailing(Population population, int family) {
+        return range(population, family, JointKey.PREVAILING_TORQUE, Part.PREVAILING);
+    }
+
+    private static double[] range(Population population, int family, JointKey key, Part part) {
         JointFamily joints = population.scenario().families().get(family);
-        Amount torque = joints.numbers().get(JointKey.PREVAILING_TORQUE);
+        Amount torque = joints.numbers().get(key);
         if (torque == null) {
             return new double[] {0, 0};
         }
-        boolean always = joints.presence().getOrDefault(Part.PREVAILING, 0.0) == 1;
+        boolean always = joints.presence().getOrDefault(part, 0.0) == 1;
         return new double[] {always ? torque.lowest() : 0, torque.highest()};
     }
 

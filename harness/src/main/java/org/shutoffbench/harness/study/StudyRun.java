@@ -77,8 +77,13 @@ public final class StudyRun {
         } catch (UncheckedIOException writing) {
             throw writing.getCause();
         }
-        return counts.summarise(new StoppingReport(
-                "fixed number of joints", jointsPerFamily + " joints in every family, fixed before the run", 1, true));
+        return counts.summarise(
+                new StoppingReport(
+                        "fixed number of joints",
+                        jointsPerFamily + " joints in every family, fixed before the run",
+                        1,
+                        true),
+                PrevailingScans.of(bench, plan.families()));
     }
 
     private Chunk tighten(ClosedLoop loop, long from) {

@@ -19,6 +19,7 @@ import java.util.List;
  * @param headline what the first sentence of a report may say
  * @param torqueRatePairs one for each strategy that ran on both families of the pair; empty where there is no pair
  * @param covariateCurves rates by class of a drawn parameter; empty where no family has one
+ * @param prevailingScans the median joint over prevailing torque, for the families of those curves
  * @param stopping which rule ended the run
  */
 public record StudySummary(
@@ -34,6 +35,7 @@ public record StudySummary(
         Headline headline,
         List<TorqueRatePair> torqueRatePairs,
         List<CovariateCurve> covariateCurves,
+        List<PrevailingScan> prevailingScans,
         StoppingReport stopping) {
 
     /** Version of the shape written by this program. */
@@ -46,6 +48,7 @@ public record StudySummary(
         comparisons = List.copyOf(comparisons);
         torqueRatePairs = List.copyOf(torqueRatePairs);
         covariateCurves = List.copyOf(covariateCurves);
+        prevailingScans = List.copyOf(prevailingScans);
     }
 
     /** The cell of one strategy on one family. */

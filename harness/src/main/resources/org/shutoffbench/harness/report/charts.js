@@ -28,6 +28,9 @@
     };
   }
 
+  /* Where a name stands that has no room beside its bar: on the bar, on the wider side of the mark. */
+  const inside = (mark, wide, width) => (mark > width / 2 ? Math.max(0, mark - 12 - wide) : Math.min(width - wide - 12, mark + 12));
+
   /* Share of joints at or below a value, and under it one tolerance bar per strategy on the same scale. */
   function ecdf(width, panel) {
     const q = data.quantities[panel.quantity];
@@ -92,7 +95,9 @@
       graphic.push(
         room
           ? text(low - 10, y, name, { fill: INK, textAlign: "right" })
-          : text(beside ? high + 10 : Math.max(0, width - 22 - wide), y, name, beside ? { fill: INK } : HALO)
+          : beside
+            ? text(high + 10, y, name, { fill: INK })
+            : text(inside(toX(clipped(curve.median, 0, q.max)), wide, width), y, name, HALO)
       );
       if ((curve.tolerance && curve.tolerance[1] > q.max) || curve.median > q.max) {
         graphic.push(text(width - 10, y, "\u25b8"));
@@ -136,6 +141,63 @@
           },
           { type: "value", gridIndex: 1, inverse: true, min: -0.5, max: curves.length - 0.5, show: false },
         ],
+        graphic: graphic,
+        series: series,
+      },
+    };
+  }
+
+  /* Joints outside the window and silent misses on a logarithmic axis; none seen is an arrow up to the upper bound. */
+  function misses(width, panel) {
+    const picture = data.misses[panel.family];
+    const rows = picture.rows;
+    const left = 8;
+    const right = 16;
+    const top = 6;
+    const row = 50;
+    const tall = row * rows.length;
+    const from = Math.log10(picture.from);
+    const series = [];
+    const toX = (percent) =>
+      left + ((width - left - right) * (clipped(Math.log10(Math.max(percent, 1e-12)), from, 2) - from)) / (2 - from);
+    const graphic = [];
+    for (let power = from; power <= 2; power++) {
+      const x = toX(10 ** power);
+      const words = power === 2 ? "100 %" : String(Number((10 ** power).toPrecision(1)));
+      graphic.push(line(x, top, x, top + tall, RULE));
+      graphic.push(text(x, top + tall + 6, words, { textAlign: power === 2 ? "right" : power === from ? "left" : "center" }));
+    }
+    rows.forEach((r, i) => {
+      const look = data.strategies[r.strategy].look;
+      const y = top + row * i;
+      graphic.push(text(left, y + 2, data.strategies[r.strategy].label, { ...HALO, lineWidth: 4 }));
+      [r.missed, r.silent].forEach((rate, k) => {
+        const at = y + 25 + 14 * k;
+        const colour = k === 0 ? hueOf(look) : INK_2;
+        graphic.push(line(rate[0] > 0 ? toX(rate[1]) : left, at, toX(rate[2]), at, colour));
+        graphic.push(line(toX(rate[2]), at - 4, toX(rate[2]), at + 4, colour));
+        if (rate[0] === 0) {
+          graphic.push(line(left, at, left + 5, at - 4, colour), line(left, at, left + 5, at + 4, colour));
+        } else if (k === 0) {
+          series.push(mark(look, [toX(rate[0]), at], 10));
+        } else {
+          graphic.push({
+            type: "rect",
+            silent: true,
+            shape: { x: toX(rate[0]) - 5, y: at - 5, width: 10, height: 10 },
+            style: { fill: { image: hatch, repeat: "repeat", imageWidth: 6, imageHeight: 6 }, stroke: INK, lineWidth: 1.5 },
+          });
+        }
+      });
+    });
+    const height = top + tall + 24;
+    return {
+      height: height,
+      option: {
+        animation: false,
+        grid: [{ left: 0, right: 0, top: 0, height: height }],
+        xAxis: [{ type: "value", min: 0, max: width, show: false }],
+        yAxis: [{ type: "value", min: 0, max: height, inverse: true, show: false }],
         graphic: graphic,
         series: series,
       },
@@ -220,15 +282,16 @@
           ...axes,
         });
       }
-      const over = stop.torque > joint.max || stop.deg > near[1];
-      const short = stop.deg < (broken ? far[0] : near[0]);
-      if (over || short) {
-        const x = toX(stop.deg);
-        const words = (over ? "\u25b4 off scale, " : "\u25c2 off scale, ") + stop.offScale;
-        const fits = x + 16 + widthOf(words) < width;
-        graphic.push(text(fits ? x + 17 : x - 17, toY(stop.torque) - 6, words, { fill: INK, textAlign: fits ? "left" : "right" }));
-      }
     });
+    const over = joint.stops.filter((stop) => stop.torque > joint.max || stop.deg > near[1]);
+    if (over.length) {
+      const values = over.map((stop) => stop.torque).sort((a, b) => a - b);
+      const least = values[0].toFixed(0);
+      const most = values[values.length - 1].toFixed(0);
+      const words = "\u25b4 off scale, " + (least === most ? most : least + " to " + most) + " " + joint.unit;
+      const x = Math.min(...over.map((stop) => toX(stop.deg)));
+      graphic.push(text(x - 20, top - 6, words, { fill: INK, textAlign: "right" }));
+    }
     if (joint.free) {
       const words = "prevailing torque " + joint.free.words;
       const at = clipped(toX(joint.free.deg) - widthOf(words) / 2, left + 4, width - widthOf(words) - 4);
@@ -352,7 +415,7 @@
     };
   }
 
-  const kinds = { ecdf: ecdf, worst: worstJoint, levels: levels };
+  const kinds = { ecdf: ecdf, misses: misses, worst: worstJoint, levels: levels };
   const live = [];
 
   function describe(place) {

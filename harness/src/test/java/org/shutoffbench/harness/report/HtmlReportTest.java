@@ -61,7 +61,9 @@ class HtmlReportTest {
         StudySummary summary =
                 new StudyAccumulator(plan).summarise(new StoppingReport("fixed number of joints", attack, 1, true));
         String page = HtmlReport.html(
-                summary, new RunFacts(List.of(attack), attack, List.of(new RunFacts.Fact(attack, attack))), null);
+                summary,
+                new RunFacts(List.of(attack), attack, List.of(new RunFacts.Fact(attack, attack)), List.of()),
+                null);
         String outside = Pattern.compile("<script>.*?</script>", Pattern.DOTALL)
                 .matcher(page)
                 .replaceAll("");
@@ -78,6 +80,24 @@ class HtmlReportTest {
                         .contains(Printed.percent(cell.rates().inWindow()) + " %, interval "
                                 + Printed.percent(cell.rates().inWindow().low()) + " to "
                                 + Printed.percent(cell.rates().inWindow().high()) + " %"));
+    }
+
+    @Test
+    void theWorstJointsComeFromDifferentFamilies() {
+        List<WorstJointsSection.Choice> choices = WorstJointsSection.choose(STUDY.summary);
+        assertThat(choices).hasSize(3);
+        assertThat(choices.stream().map(WorstJointsSection.Choice::family)).doesNotHaveDuplicates();
+        assertThat(choices.stream()
+                        .map(c -> STUDY.summary.strategies().get(c.strategy()).name()))
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void whatTheBestMissStandsOnAScaleOfItsOwn() {
+        assertThat(WITHOUT_SCRIPTS)
+                .contains("% of any family outside the window, as far as these joints can tell")
+                .containsPattern(
+                        "adaptive estimation \\(all\\): outside the window [0-9.]+ % \\([0-9.]+\u2013[0-9.]+\\)");
     }
 
     @Test

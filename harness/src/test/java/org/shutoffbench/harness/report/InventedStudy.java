@@ -118,7 +118,8 @@ final class InventedStudy {
         return new RunFacts(
                 List.of("M12 joints", "light tool"),
                 "Every figure on this page is invented.",
-                List.of(new RunFacts.Fact("Seed", "20250 (invented)"), new RunFacts.Fact("Bench", "0.1.0-test")));
+                List.of(new RunFacts.Fact("Seed", "20250 (invented)"), new RunFacts.Fact("Bench", "0.1.0-test")),
+                List.of());
     }
 
     JointLaw law(int family, int joint) {

@@ -38,6 +38,7 @@ class LeadSentenceTest {
                 headline,
                 STUDY.torqueRatePairs(),
                 STUDY.covariateCurves(),
+                STUDY.prevailingScans(),
                 STUDY.stopping());
     }
 

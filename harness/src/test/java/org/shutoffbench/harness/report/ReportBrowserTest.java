@@ -80,17 +80,17 @@ class ReportBrowserTest {
     @Test
     void switchesQuantityAndSettingsByKeyboard() {
         open(1280);
-        String before = (String) browser.script("return document.querySelector('.chart').innerHTML");
+        String before = (String) browser.script("return document.querySelector('.chart[data-kind=ecdf]').innerHTML");
         WebElement torque = browser.find("input[name=quantity]:checked");
         torque.sendKeys(Keys.ARROW_RIGHT);
         assertThat(browser.find("input[name=quantity]:checked").getDomAttribute("value"))
                 .isEqualTo("1");
-        String force = (String) browser.script("return document.querySelector('.chart').innerHTML");
+        String force = (String) browser.script("return document.querySelector('.chart[data-kind=ecdf]').innerHTML");
         assertThat(force).isNotEqualTo(before).contains("kN");
         browser.find("input[name=settings]:checked").sendKeys(Keys.ARROW_RIGHT);
         assertThat(browser.find("input[name=settings]:checked").getDomAttribute("value"))
                 .isEqualTo("home");
-        assertThat((String) browser.script("return document.querySelector('.chart').innerHTML"))
+        assertThat((String) browser.script("return document.querySelector('.chart[data-kind=ecdf]').innerHTML"))
                 .isNotEqualTo(force);
         assertThat(browser.complaints()).isEmpty();
     }
