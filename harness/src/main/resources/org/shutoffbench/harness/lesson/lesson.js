@@ -325,7 +325,7 @@
       title: "Race",
       enter() {},
       tell: () => [
-        paragraph("Every strategy tightens the same " + setup.raceJoints + " joints of a family. Which one would you buy? Vote first."),
+        paragraph("Every strategy tightens the same " + setup.raceJoints + " joints of a family. The count is yours; the others are set as tuning on all four families left them. Which one would you buy? Vote first."),
         handTable("votes", setup.strategies, state.votes, "Votes for each strategy"),
       ],
       next: () => ["Print the worksheet", true],
@@ -554,7 +554,7 @@
 
   function raceView() {
     const chosen = document.querySelector("input[name=family]:checked");
-    const family = chosen ? Number(chosen.value) : setup.families.length - 1;
+    const family = chosen ? Number(chosen.value) : Math.max(0, setup.families.indexOf("lock nut"));
     const race = state.races[setup.families[family]];
     const rows = setup.strategies.map((name, s) => raceRow(name, s, race));
     return [

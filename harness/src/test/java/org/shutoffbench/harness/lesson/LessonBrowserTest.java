@@ -110,7 +110,8 @@ class LessonBrowserTest {
         LessonBench.ofTheLesson().race(2, 7, () -> true, progress -> last[0] = progress);
         for (LessonBench.Standing standing : last[0].standings()) {
             assertThat(browser.text("#other table.rows"))
-                    .contains(standing.inWindow() + " in window, " + standing.silentMiss() + " silent misses");
+                    .contains(standing.inWindow() + " in window, " + standing.silentMiss()
+                            + (standing.silentMiss() == 1 ? " silent miss," : " silent misses,"));
         }
         assertThat(browser.find("#worksheet").isDisplayed()).isTrue();
         assertThat(browser.complaints()).isEmpty();
