@@ -198,6 +198,13 @@ class ArchitectureTest {
         }
 
         @Test
+        void theParquetLibraryStaysInTheRecordsExport() {
+            checkStaysIn(
+                    "org.shutoffbench.harness.record.export..",
+                    resideInAnyPackage("blue.strategic..", "org.apache.parquet..", "org.apache.hadoop.."));
+        }
+
+        @Test
         void yamlStaysInTheScenario() {
             checkStaysIn(
                     "org.shutoffbench.harness.scenario..",

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.record.Provenance;
 import org.shutoffbench.harness.record.RunFolder;
 import org.shutoffbench.harness.record.RunIdentity;
+import org.shutoffbench.harness.record.export.RecordSelection;
+import org.shutoffbench.harness.record.export.TableSchema;
 import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.report.FinishedRun;
 import org.shutoffbench.harness.run.Bench;
@@ -114,8 +116,10 @@ final class RunCommand implements Callable<Integer> {
             });
             interruption.forget();
         }
+        folder.write(
+                RunFolder.OUTCOMES_SCHEMA, TableSchema.text(summary.outcomesFormat(), RecordSelection.ALL.columns()));
         folder.write(RunFolder.SUMMARY, SummaryFile.text(summary));
-        Provenance provenance = provenance(scenario, identity, started, kept.get());
+        Provenance provenance = provenance(scenario, identity, folder, started, kept.get());
         folder.write(RunFolder.PROVENANCE, provenance.json());
         folder.finish();
         FinishedRun.open(folder.path(), new ScenarioFile(new StrategyCatalogue()))
@@ -123,7 +127,8 @@ final class RunCommand implements Callable<Integer> {
         print(folder, summary);
     }
 
-    private Provenance provenance(Scenario scenario, RunIdentity identity, Instant started, long kept) {
+    private Provenance provenance(Scenario scenario, RunIdentity identity, RunFolder folder, Instant started, long kept)
+            throws IOException {
         Map<String, Map<String, String>> tables = new TreeMap<>();
         scenario.tables().forEach((name, table) -> tables.put(name, table.provenance()));
         return new Provenance(
@@ -131,6 +136,7 @@ final class RunCommand implements Callable<Integer> {
                 List.copyOf(spec.commandLine().getParseResult().originalArgs()),
                 scenario.name(),
                 identity.scenarioHash(),
+                folder.outcomesSha256(),
                 identity.seed(),
                 identity.jointsPerFamily(),
                 tables,

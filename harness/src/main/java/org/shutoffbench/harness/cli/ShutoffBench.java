@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             RunCommand.class,
             ReportCommand.class,
+            RecordsCommand.class,
             LessonCommand.class,
             TraceCommand.class,
             CheckCommand.class,

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.Verdict;
 import org.shutoffbench.harness.run.Decimals;
 import org.shutoffbench.harness.run.EndReason;
@@ -22,25 +23,8 @@ import org.shutoffbench.harness.run.TighteningRecord;
 public final class OutcomesFormat {
 
     /** Column names in order. */
-    public static final List<String> COLUMNS = List.of(
-            "family",
-            "joint",
-            "lot",
-            "piece",
-            "repeat",
-            "tool",
-            "strategy",
-            "settings",
-            "end_reason",
-            "verdict",
-            "outcome",
-            "clamp_force_N",
-            "clamping_torque_Nm",
-            "prevailing_torque_Nm",
-            "nut_angle_deg",
-            "blows",
-            "time_s",
-            "run_on_angle_deg");
+    public static final List<String> COLUMNS =
+            Stream.of(OutcomeColumn.values()).map(OutcomeColumn::title).toList();
 
     /**
      * How a strategy is named in a row.
@@ -77,32 +61,62 @@ public final class OutcomesFormat {
     }
 
     private List<String> fields(TighteningRecord r) {
-        StrategyName strategy = strategies.get(r.strategy());
-        return List.of(
-                families.get(r.family()),
-                Integer.toString(r.joint()),
-                Integer.toString(r.lot()),
-                Integer.toString(r.piece()),
-                Integer.toString(r.repeat()),
-                Integer.toString(r.tool()),
-                strategy.name(),
-                strategy.settings(),
-                r.endReason().title(),
-                r.verdict().name(),
-                r.outcome().title(),
-                decimal(r.clampForceN(), TighteningRecord.FORCE_DIGITS),
-                decimal(r.clampingTorqueNm(), TighteningRecord.TORQUE_AND_ANGLE_DIGITS),
-                decimal(r.prevailingTorqueNm(), TighteningRecord.TORQUE_AND_ANGLE_DIGITS),
-                decimal(r.nutAngleDeg(), TighteningRecord.TORQUE_AND_ANGLE_DIGITS),
-                Integer.toString(r.blows()),
-                decimal(r.timeS(), TighteningRecord.TIME_DIGITS),
-                decimal(r.runOnAngleDeg(), TighteningRecord.TORQUE_AND_ANGLE_DIGITS));
+        return Stream.of(OutcomeColumn.values()).map(c -> text(c, r)).toList();
     }
 
-    private static String decimal(double value, int digits) {
-        StringBuilder text = new StringBuilder();
-        Decimals.append(text, value, digits);
-        return text.toString();
+    /** A column of a row as the file writes it; empty where there is no value. */
+    public String text(OutcomeColumn column, TighteningRecord r) {
+        Object value = value(column, r);
+        if (value instanceof Double number) {
+            StringBuilder text = new StringBuilder();
+            Decimals.append(text, number, column.kind().digits());
+            return text.toString();
+        }
+        return value == null ? "" : value.toString();
+    }
+
+    /** A column of a row: a String, an Integer, or a Double; null where there is no value. */
+    public @Nullable Object value(OutcomeColumn column, TighteningRecord r) {
+        return switch (column) {
+            case FAMILY -> families.get(r.family());
+            case JOINT -> r.joint();
+            case LOT -> r.lot();
+            case PIECE -> r.piece();
+            case REPEAT -> r.repeat();
+            case TOOL -> r.tool();
+            case STRATEGY -> strategies.get(r.strategy()).name();
+            case SETTINGS -> strategies.get(r.strategy()).settings();
+            case END_REASON -> r.endReason().title();
+            case VERDICT -> r.verdict().name();
+            case OUTCOME -> r.outcome().title();
+            case CLAMP_FORCE -> number(r.clampForceN());
+            case CLAMPING_TORQUE -> number(r.clampingTorqueNm());
+            case PREVAILING_TORQUE -> number(r.prevailingTorqueNm());
+            case NUT_ANGLE -> number(r.nutAngleDeg());
+            case BLOWS -> r.blows();
+            case TIME -> number(r.timeS());
+            case RUN_ON_ANGLE -> number(r.runOnAngleDeg());
+        };
+    }
+
+    private static @Nullable Double number(double value) {
+        return Double.isNaN(value) ? null : value;
+    }
+
+    /** What a column of text can hold here; empty for numbers. */
+    public List<String> allowed(OutcomeColumn column) {
+        return switch (column) {
+            case FAMILY -> families;
+            case STRATEGY ->
+                strategies.stream().map(StrategyName::name).distinct().toList();
+            case SETTINGS ->
+                strategies.stream().map(StrategyName::settings).distinct().toList();
+            case END_REASON ->
+                Stream.of(EndReason.values()).map(EndReason::title).toList();
+            case VERDICT -> Stream.of(Verdict.values()).map(Verdict::name).toList();
+            case OUTCOME -> Stream.of(Outcome.values()).map(Outcome::title).toList();
+            default -> List.of();
+        };
     }
 
     /**

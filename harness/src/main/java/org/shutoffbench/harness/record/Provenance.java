@@ -13,6 +13,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param command the command line
  * @param scenario name
  * @param scenarioSha256 hash of the resolved scenario, which lies beside this file
+ * @param outcomesSha256 hash of the outcomes file
  * @param seed root seed of the joints that were judged
  * @param jointsPerFamily in every family
  * @param settings how each settings table was made, its seeds included; one text per table
@@ -26,6 +27,7 @@ public record Provenance(
         List<String> command,
         String scenario,
         String scenarioSha256,
+        String outcomesSha256,
         long seed,
         int jointsPerFamily,
         java.util.Map<String, java.util.Map<String, String>> settings,

@@ -42,10 +42,16 @@ public final class RunFolder {
     /** The page for eyes. */
     public static final String REPORT = "report.html";
 
+    /** Table schema of the rows. */
+    public static final String OUTCOMES_SCHEMA = "outcomes.csv.schema.json";
+
     private static final String OUTCOMES_PART = "outcomes.csv.part";
     private static final String UNFINISHED = "unfinished.json";
-    private static final List<String> OWN_FILES =
-            List.of(OUTCOMES, OUTCOMES_PART, UNFINISHED, PROVENANCE, SUMMARY, SCENARIO, REPORT);
+
+    /** Every file that this bench may leave in a run's folder. */
+    public static final List<String> OWN_FILES =
+            List.of(OUTCOMES, OUTCOMES_SCHEMA, OUTCOMES_PART, UNFINISHED, PROVENANCE, SUMMARY, SCENARIO, REPORT);
+
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Path folder;
@@ -177,6 +183,12 @@ public final class RunFolder {
     public void finish() throws IOException {
         Files.move(folder.resolve(OUTCOMES_PART), folder.resolve(OUTCOMES), StandardCopyOption.ATOMIC_MOVE);
         Files.deleteIfExists(folder.resolve(UNFINISHED));
+    }
+
+    /** SHA-256 of the rows, before or after they got their real name. */
+    public String outcomesSha256() throws IOException {
+        Path part = folder.resolve(OUTCOMES_PART);
+        return FileHash.of(Files.isRegularFile(part) ? part : folder.resolve(OUTCOMES));
     }
 
     /** Writes a text file, whole or not at all. */

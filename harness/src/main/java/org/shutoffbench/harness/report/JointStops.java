@@ -28,12 +28,7 @@ final class JointStops {
     static Map<WorstJointsSection.Place, List<TighteningRecord>> read(
             Path outcomes, StudySummary summary, Set<WorstJointsSection.Place> wanted) throws IOException {
         List<String> families = summary.families().stream().map(Family::name).toList();
-        OutcomesFormat format = new OutcomesFormat(
-                families,
-                summary.strategies().stream()
-                        .map(s -> new OutcomesFormat.StrategyName(
-                                s.name(), s.settings().title()))
-                        .toList());
+        OutcomesFormat format = summary.outcomesFormat();
         Map<WorstJointsSection.Place, List<TighteningRecord>> found = new HashMap<>();
         try (CsvReader<CsvRecord> csv = CsvReader.builder().ofCsvRecord(outcomes)) {
             for (CsvRecord row : csv) {

@@ -1,6 +1,7 @@
 package org.shutoffbench.harness.study;
 
 import java.util.List;
+import org.shutoffbench.harness.record.OutcomesFormat;
 
 /**
  * Everything a study found: what tables, pages and claims read, and what {@code summary.json} holds.
@@ -54,5 +55,15 @@ public record StudySummary(
     /** The cell of one strategy on one family. */
     public CellSummary cell(int family, int strategy) {
         return cells.get(family * strategies.size() + strategy);
+    }
+
+    /** The outcomes file as this study's run wrote it. */
+    public OutcomesFormat outcomesFormat() {
+        return new OutcomesFormat(
+                families.stream().map(Family::name).toList(),
+                strategies.stream()
+                        .map(s -> new OutcomesFormat.StrategyName(
+                                s.name(), s.settings().title()))
+                        .toList());
     }
 }
