@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             JointCommand.class,
             TuneCommand.class,
+            CalibrateCommand.class,
             ConformCommand.class,
             RareCommand.class,
             SensitivityCommand.class,

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param families in the order of the file
  * @param strategies in the order of the file, one for each of its settings
  * @param tables settings tables by name
+ * @param calibration what was learned of the tool, for strategies whose settings it names; null for none
  * @param operator what is drawn of the person at the tool
  * @param grouping which joints share lots, pieces and tools
  * @param jointsPerFamily number of joints unless a command says otherwise
@@ -37,6 +38,7 @@ public record Scenario(
         List<JointFamily> families,
         List<StrategyEntry> strategies,
         Map<String, SettingsTable> tables,
+        @Nullable SettingsTable calibration,
         List<OperatorDraw> operator,
         Grouping grouping,
         int jointsPerFamily,

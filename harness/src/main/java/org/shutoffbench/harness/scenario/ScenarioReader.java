@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.harness.scenario.file.Overlay;
@@ -61,8 +62,9 @@ final class ScenarioReader {
         List<JointFamily> families = families();
         Map<String, SettingsTable> tables = withSettings ? new TablesReader(problems).read(root) : Map.of();
         root.take("settings");
+        SettingsTable calibration = new TablesReader(problems).readCalibration(root);
         List<StrategyDescriptor> declared = new ArrayList<>();
-        List<StrategyEntry> strategies = strategies(tables, sensors, declared);
+        List<StrategyEntry> strategies = strategies(tables, calibration, sensors, declared);
         List<OperatorDraw> operator = new OperatorReader(declared).read(root);
         Grouping grouping = grouping();
         int joints = (int) root.wholeNumber("joints", 1, Scenario.MOST_JOINTS, 500);
@@ -81,6 +83,7 @@ final class ScenarioReader {
                 families,
                 strategies,
                 tables,
+                calibration,
                 operator,
                 grouping,
                 joints,
@@ -149,7 +152,10 @@ final class ScenarioReader {
     }
 
     private List<StrategyEntry> strategies(
-            Map<String, SettingsTable> tables, SensorRecipe sensors, List<StrategyDescriptor> declared) {
+            Map<String, SettingsTable> tables,
+            @Nullable SettingsTable calibration,
+            SensorRecipe sensors,
+            List<StrategyDescriptor> declared) {
         List<StrategyEntry> entries = new ArrayList<>();
         Tree value = root.take("strategies");
         if (value == null) {
@@ -160,7 +166,7 @@ final class ScenarioReader {
                     "strategies", "a list of strategies belongs here: [" + String.join(", ", directory.names()) + "]");
             return entries;
         }
-        StrategyReader reader = new StrategyReader(directory, tables, sensors.channels(), problems);
+        StrategyReader reader = new StrategyReader(directory, tables, calibration, sensors.channels(), problems);
         Set<String> labels = new HashSet<>();
         for (Tree line : list.items()) {
             String path = "strategies[" + list.items().indexOf(line) + "]";
@@ -171,7 +177,24 @@ final class ScenarioReader {
                 requireNew(found, labels, line, path);
             }
         }
+        if (calibration != null) {
+            requireKnown(calibration, declared, list);
+        }
         return entries;
+    }
+
+    private void requireKnown(SettingsTable calibration, List<StrategyDescriptor> declared, Tree list) {
+        Set<String> known = new TreeSet<>(directory.names());
+        declared.forEach(descriptor -> known.add(descriptor.name()));
+        for (String name : calibration.values().keySet()) {
+            if (!known.contains(name)) {
+                problems.add(
+                        list.place(),
+                        "calibration." + name,
+                        "no strategy is called \"" + name + "\"",
+                        "strategies are " + String.join(", ", known));
+            }
+        }
     }
 
     private void requireNew(StrategyReader.Found found, Set<String> labels, Tree line, String path) {

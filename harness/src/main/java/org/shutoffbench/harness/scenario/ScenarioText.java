@@ -3,6 +3,7 @@ package org.shutoffbench.harness.scenario;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.Channel;
 import org.shutoffbench.harness.scenario.unit.Dimension;
 import org.shutoffbench.harness.scenario.unit.Quantity;
@@ -29,6 +30,7 @@ final class ScenarioText {
         open(0, "families");
         scenario.families().forEach(this::family);
         tables(scenario.tables());
+        calibration(scenario.calibration());
         strategies(scenario);
         operator(scenario);
         Grouping groups = scenario.grouping();
@@ -141,13 +143,24 @@ final class ScenarioText {
         open(0, "settings");
         tables.forEach((name, table) -> {
             open(1, quoted(name));
-            if (!table.provenance().isEmpty()) {
-                open(2, "made");
-                table.provenance().forEach((key, value) -> line(3, quoted(key), quoted(value)));
-            }
-            line(2, "strategies", table.values().isEmpty() ? "{}" : "");
-            table.values().forEach((strategy, values) -> line(3, quoted(strategy), map(values)));
+            table(2, table);
         });
+    }
+
+    private void calibration(@Nullable SettingsTable calibration) {
+        if (calibration != null) {
+            open(0, "calibration");
+            table(1, calibration);
+        }
+    }
+
+    private void table(int depth, SettingsTable table) {
+        if (!table.provenance().isEmpty()) {
+            open(depth, "made");
+            table.provenance().forEach((key, value) -> line(depth + 1, quoted(key), quoted(value)));
+        }
+        line(depth, "strategies", table.values().isEmpty() ? "{}" : "");
+        table.values().forEach((strategy, values) -> line(depth + 1, quoted(strategy), map(values)));
     }
 
     private void strategies(Scenario scenario) {

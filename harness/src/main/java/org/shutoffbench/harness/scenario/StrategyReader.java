@@ -27,13 +27,19 @@ final class StrategyReader {
 
     private final StrategyDirectory directory;
     private final Map<String, SettingsTable> tables;
+    private final @Nullable SettingsTable calibration;
     private final Set<Channel> channels;
     private final Problems problems;
 
     StrategyReader(
-            StrategyDirectory directory, Map<String, SettingsTable> tables, Set<Channel> channels, Problems problems) {
+            StrategyDirectory directory,
+            Map<String, SettingsTable> tables,
+            @Nullable SettingsTable calibration,
+            Set<Channel> channels,
+            Problems problems) {
         this.directory = directory;
         this.tables = tables;
+        this.calibration = calibration;
         this.channels = channels;
         this.problems = problems;
     }
@@ -164,9 +170,12 @@ final class StrategyReader {
             String path) {
         requireChannels(descriptor, withheld, at, path);
         List<StrategyEntry> entries = new ArrayList<>();
-        chosen(descriptor, label, settings, at, path)
-                .forEach((name, values) ->
-                        entries.add(new StrategyEntry(label, descriptor.name(), external, name, values, withheld)));
+        Map<String, StrategyEntry.Value> learned = learned(descriptor, at);
+        chosen(descriptor, label, settings, at, path).forEach((name, values) -> {
+            Map<String, StrategyEntry.Value> all = new LinkedHashMap<>(learned);
+            all.putAll(values);
+            entries.add(new StrategyEntry(label, descriptor.name(), external, name, all, withheld));
+        });
         return new Found(entries, descriptor);
     }
 
@@ -183,6 +192,25 @@ final class StrategyReader {
                     "give the sensors that channel, for example sensors: {based on: good, "
                             + missing.first().title() + ": yes}, or leave the strategy out");
         }
+    }
+
+    private Map<String, StrategyEntry.Value> learned(StrategyDescriptor descriptor, Tree at) {
+        Map<String, String> written =
+                calibration == null ? null : calibration.values().get(descriptor.name());
+        if (written == null) {
+            return Map.of();
+        }
+        String path = "calibration." + descriptor.name();
+        for (Setting setting : descriptor.settings()) {
+            if (setting.role() != Setting.Role.LEARNED && written.containsKey(setting.name())) {
+                problems.add(
+                        at.place(),
+                        path + "." + setting.name(),
+                        "is not learned of a tool",
+                        "give it in a settings table or on the strategy's own line");
+            }
+        }
+        return new SettingsReader(descriptor, problems).read(written, at.place(), path);
     }
 
     /** Values by the name of the settings: of every table, of one, or given right here. */

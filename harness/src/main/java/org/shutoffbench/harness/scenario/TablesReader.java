@@ -18,6 +18,7 @@ import org.shutoffbench.harness.scenario.file.TreeReader;
 final class TablesReader {
 
     private static final int FORMAT = 1;
+    private static final String CALIBRATION = "calibration";
 
     private final Problems problems;
 
@@ -54,6 +55,22 @@ final class TablesReader {
             }
         }
         return tables;
+    }
+
+    /** What was learned of the tool: a file of the same shape, or a map within the scenario; null where none is named. */
+    @Nullable
+    SettingsTable readCalibration(Section root) {
+        Tree tree = root.take(CALIBRATION);
+        if (tree instanceof Tree.Branch inline) {
+            return table(CALIBRATION, new Section(inline, CALIBRATION, problems));
+        }
+        if (tree instanceof Tree.Text file && !file.value().isEmpty()) {
+            return fromFile(CALIBRATION, file, CALIBRATION);
+        }
+        if (tree != null) {
+            problems.add(tree.place(), CALIBRATION, "found " + tree.shown(), "the path of a calibration belongs here");
+        }
+        return null;
     }
 
     private @Nullable SettingsTable fromFile(String name, Tree.Text file, String path) {

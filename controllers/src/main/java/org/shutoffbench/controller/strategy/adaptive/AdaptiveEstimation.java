@@ -25,7 +25,7 @@ public final class AdaptiveEstimation implements StrategyFactory {
                     "snug angle [rad]",
                     "joint rate [N m/rad]",
                     "cost [1]"),
-            3884);
+            4036);
 
     @Override
     public StrategyDescriptor descriptor() {

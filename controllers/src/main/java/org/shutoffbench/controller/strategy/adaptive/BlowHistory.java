@@ -16,6 +16,9 @@ final class BlowHistory {
     final float[] startRad = new float[CAPACITY + 1];
 
     final float[] energyJ = new float[CAPACITY];
+    /** Relative variance of each stretch's energy. */
+    final float[] energyVariance = new float[CAPACITY];
+
     final float[] varianceRad2 = new float[CAPACITY];
     final float[] blows = new float[CAPACITY];
     int size;
@@ -26,13 +29,19 @@ final class BlowHistory {
     }
 
     /** Adds what the newest blow did. */
-    void add(float advanceRad, float blowEnergyJ, float blowCount, float advanceVarianceRad2) {
+    void add(
+            float advanceRad,
+            float blowEnergyJ,
+            float blowCount,
+            float relativeEnergyVariance,
+            float advanceVarianceRad2) {
         if (size == CAPACITY) {
             join(leastPair());
         }
         energyJ[size] = blowEnergyJ;
         varianceRad2[size] = advanceVarianceRad2;
         blows[size] = blowCount;
+        energyVariance[size] = relativeEnergyVariance;
         startRad[size + 1] = startRad[size] + advanceRad;
         size++;
     }
@@ -53,6 +62,13 @@ final class BlowHistory {
         return startRad[stretch + 1] - startRad[stretch];
     }
 
+    private float joinedVariance(int first) {
+        float one = energyJ[first];
+        float other = energyJ[first + 1];
+        float sum = one + other;
+        return (one * one * energyVariance[first] + other * other * energyVariance[first + 1]) / (sum * sum);
+    }
+
     private int leastPair() {
         int least = 0;
         for (int i = 1; i < CAPACITY - NEWEST; i++) {
@@ -64,12 +80,14 @@ final class BlowHistory {
     }
 
     private void join(int first) {
+        energyVariance[first] = joinedVariance(first);
         energyJ[first] += energyJ[first + 1];
         varianceRad2[first] += varianceRad2[first + 1];
         blows[first] += blows[first + 1];
         size--;
         for (int i = first + 1; i < size; i++) {
             energyJ[i] = energyJ[i + 1];
+            energyVariance[i] = energyVariance[i + 1];
             varianceRad2[i] = varianceRad2[i + 1];
             blows[i] = blows[i + 1];
             startRad[i] = startRad[i + 1];

@@ -17,6 +17,9 @@ final class JointEstimator {
     /** Fits begin when torque has risen by this share of the target. */
     private static final float BEGIN_AT = 0.3f;
 
+    /** Relative standard deviation of the energy that one usual blow transmits. */
+    private static final float USUAL_SPREAD = 0.012f;
+
     private static final int FIRST_ITERATIONS = 8;
     private static final int ITERATIONS = 3;
     /** Fits end when the clamping torque moves less, as a share of the target. */
@@ -78,6 +81,7 @@ final class JointEstimator {
     void take(BlowObserver blow, float startRad) {
         boolean ranOn = newestIsSlow && blow.restBeforeRad - lastRestBeforeRad > RAN_ON_RAD;
         float energy;
+        float spread = USUAL_SPREAD;
         if (!hasPath || ranOn) {
             if (!blow.wasAtRest) {
                 return;
@@ -86,13 +90,14 @@ final class JointEstimator {
             firstRestRad = blow.restBeforeRad;
             rundownSpeedRadPerS = blow.highestSpeedRadPerS;
             energy = tool.firstBlowEnergyJ(blow.contactSpeedRadPerS);
+            spread = tool.firstBlowSpread;
         } else {
             completeLast(blow);
             energy = tool.blowEnergyJ(blow.meanSpeedRadPerS);
         }
         float advance = blow.restAfterRad - blow.restBeforeRad;
         newestIsSlow = advance > SLOW_RAD;
-        history.add(advance, energy, 1, newestIsSlow ? sway.driftVariance() : sway.stepVariance());
+        history.add(advance, energy, 1, spread * spread, newestIsSlow ? sway.driftVariance() : sway.stepVariance());
         lastRestBeforeRad = blow.restBeforeRad;
         lastRestAfterRad = blow.restAfterRad;
         lastEnergyJ = energy;
@@ -115,7 +120,7 @@ final class JointEstimator {
             float advance = blow.restBeforeRad - lastRestBeforeRad;
             history.correctNewest(advance, blows * lastEnergyJ, blows, sway.driftVariance());
         } else if (missedOne) {
-            history.add(Math.max(0, drift), lastEnergyJ, 1, sway.driftVariance());
+            history.add(Math.max(0, drift), lastEnergyJ, 1, USUAL_SPREAD * USUAL_SPREAD, sway.driftVariance());
         } else {
             sway.hear(drift);
         }

@@ -21,10 +21,9 @@ final class JointFit {
     /** Stretches that one call of {@link #work} sums. */
     static final int STRETCHES_PER_CALL = 8;
 
-    /** Relative error of one blow's transmitted energy at high torque; at low torque the nut moves for long. */
-    private static final float ENERGY_ERROR = 0.01f;
-
+    /** Relative error of one blow's transmission, times torque: at low torque the nut moves for long, N m. */
     private static final float LOW_TORQUE_ERROR_NM = 0.3f;
+
     private static final float LEAST_NM = 3;
 
     /** Whitened residuals beyond this weigh less. */
@@ -189,8 +188,9 @@ final class JointFit {
         row[SCALE_ERROR] = given;
         energyBefore = trial.energyJ;
         float end = trial.torqueNm;
-        float relative = ENERGY_ERROR + LOW_TORQUE_ERROR_NM / Math.max(LEAST_NM, torque);
-        float variance = end * end * history.varianceRad2[i] + given * given * relative * relative / history.blows[i];
+        float relative = LOW_TORQUE_ERROR_NM / Math.max(LEAST_NM, torque);
+        float variance = end * end * history.varianceRad2[i]
+                + given * given * (history.energyVariance[i] + relative * relative / history.blows[i]);
         add(trial.scale * given - needed, 1 / variance);
     }
 

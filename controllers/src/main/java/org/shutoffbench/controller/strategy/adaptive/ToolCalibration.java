@@ -9,15 +9,21 @@ import org.shutoffbench.controller.Settings;
  */
 final class ToolCalibration {
 
+    private static final float LEAST_NM = 0.1f;
+
     private final float slowestRadPerS;
     private final float perSpeedStep;
     private final float[] energyJ = new float[ToolSettings.ENERGIES];
-    private final float firstBlowJs2;
+    private final float firstBlowJ;
+    private final float firstBlowSlope;
     private final float twiceSocketStiffness;
     private final float rundownJs2;
     private final float[] transmission = new float[ToolSettings.TRANSMISSIONS];
     private final float[] slowTrim = new float[ToolSettings.TRIMS];
     private final float[] fastTrim = new float[ToolSettings.TRIMS];
+
+    /** Relative error of the energy of the first blow after a run-down. */
+    final float firstBlowSpread;
 
     /** Relative standard deviation of the run-down's energy. */
     final float rundownSpread;
@@ -33,8 +39,10 @@ final class ToolCalibration {
         for (int i = 0; i < energyJ.length; i++) {
             energyJ[i] = settings.get(ToolSettings.energyAt(i));
         }
-        firstBlowJs2 = perSquare(settings.get(ToolSettings.FIRST_BLOW));
-        rundownJs2 = perSquare(settings.get(ToolSettings.RUNDOWN));
+        firstBlowJ = settings.get(ToolSettings.FIRST_BLOW);
+        firstBlowSlope = settings.get(ToolSettings.FIRST_BLOW_SLOPE);
+        firstBlowSpread = settings.get(ToolSettings.FIRST_BLOW_SPREAD);
+        rundownJs2 = settings.get(ToolSettings.RUNDOWN) / (ToolSettings.REFERENCE_SPEED * ToolSettings.REFERENCE_SPEED);
         rundownSpread = settings.get(ToolSettings.RUNDOWN_SPREAD);
         twiceSocketStiffness = 2 * settings.get(ToolSettings.SOCKET_STIFFNESS);
         for (int i = 0; i < transmission.length; i++) {
@@ -46,10 +54,6 @@ final class ToolCalibration {
         }
     }
 
-    private static float perSquare(float atReferenceSpeed) {
-        return atReferenceSpeed / (ToolSettings.REFERENCE_SPEED * ToolSettings.REFERENCE_SPEED);
-    }
-
     /** Energy of a blow in J from the carrier's mean speed since the blow before, rad/s. */
     float blowEnergyJ(float meanSpeedRadPerS) {
         float x = (meanSpeedRadPerS - slowestRadPerS) * perSpeedStep;
@@ -59,7 +63,7 @@ final class ToolCalibration {
 
     /** Energy in J of a blow after a run-down, from the carrier's speed at contact, rad/s. */
     float firstBlowEnergyJ(float speedRadPerS) {
-        return Math.max(0.1f, firstBlowJs2 * speedRadPerS * speedRadPerS);
+        return Math.max(0.1f, firstBlowJ + firstBlowSlope * (speedRadPerS - ToolSettings.REFERENCE_SPEED));
     }
 
     /** Energy in J that a free run-down brings into the joint, from the highest carrier speed, rad/s. */
@@ -74,12 +78,12 @@ final class ToolCalibration {
 
     /** Looks up {@link #share} and {@link #sharePerNm} at a torque in N m. */
     void lookUp(float torqueNm, float tauPerNm) {
-        float perNm = tauPerNm * (1 / ToolSettings.TAU_STEP);
-        float x = Math.max(0, Math.min(transmission.length - 1, torqueNm * perNm));
+        float torque = Math.max(LEAST_NM, torqueNm);
+        float x = Math.min(transmission.length - 1, ToolSettings.knotOfTau(torque * tauPerNm));
         int i = Math.min(transmission.length - 2, (int) x);
         float slope = transmission[i + 1] - transmission[i];
         share = transmission[i] + slope * (x - i);
-        sharePerNm = slope * perNm;
+        sharePerNm = slope * x / (2 * torque);
     }
 
     /** Share of a full blow's advance that a last blow at the least drive level makes, carrier at a mean speed in rad/s. */

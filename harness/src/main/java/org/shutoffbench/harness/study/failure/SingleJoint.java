@@ -47,6 +47,7 @@ final class SingleJoint {
                 List.of(family(joints, drawn)),
                 List.of(scenario.strategies().get(strategy)),
                 scenario.tables(),
+                scenario.calibration(),
                 operator(scenario, drawn),
                 Grouping.NONE,
                 1,
