@@ -98,6 +98,7 @@ final class PrevailingScans {
                 families,
                 s.strategies(),
                 s.tables(),
+                s.calibration(),
                 s.operator(),
                 s.grouping(),
                 s.jointsPerFamily(),
