@@ -20,6 +20,7 @@ import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.report.FinishedRun;
 import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;
+import org.shutoffbench.harness.scenario.JarCopies;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;
 import org.shutoffbench.harness.study.StudyRun;
@@ -90,7 +91,7 @@ final class RunCommand implements Callable<Integer> {
         RunIdentity identity =
                 new RunIdentity(ShutoffBench.version(), ScenarioFile.hash(scenario), rootSeed, jointsPerFamily);
         RunFolder folder = RunFolder.open(out == null ? defaultFolder() : out, identity, overwrite);
-        folder.write(RunFolder.SCENARIO, ScenarioFile.resolved(scenario));
+        folder.write(RunFolder.SCENARIO, ScenarioFile.resolved(JarCopies.beside(scenario, folder.path())));
         run(scenario, study, identity, folder);
         return 0;
     }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.report.Caution;
+import org.shutoffbench.harness.scenario.JarCopies;
 import org.shutoffbench.harness.scenario.JudgedQuantity;
 import org.shutoffbench.harness.scenario.ScenarioFile;
 import org.shutoffbench.harness.study.failure.FindingFile;
@@ -82,7 +83,9 @@ final class WeakestCommand implements Callable<Integer> {
                         resolved.eventOrSilentMiss(),
                         resolved.threads());
         if (found.joint() != null) {
-            TextFile.write(options.out().resolve(JOINT), ScenarioFile.resolved(found.joint()));
+            TextFile.write(
+                    options.out().resolve(JOINT),
+                    ScenarioFile.resolved(JarCopies.beside(found.joint(), options.out())));
         }
         options.write(
                 found.result(),

@@ -8,6 +8,7 @@ import java.io.Writer;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -18,6 +19,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.run.TighteningRecord;
+import org.shutoffbench.harness.scenario.JarCopies;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -112,6 +114,14 @@ public final class RunFolder {
         }
         for (String name : OWN_FILES) {
             Files.deleteIfExists(folder.resolve(name));
+        }
+        Path jars = folder.resolve(JarCopies.FOLDER);
+        if (Files.isDirectory(jars)) {
+            try (DirectoryStream<Path> copies = Files.newDirectoryStream(jars, "*.jar")) {
+                for (Path copy : copies) {
+                    Files.delete(copy);
+                }
+            }
         }
     }
 

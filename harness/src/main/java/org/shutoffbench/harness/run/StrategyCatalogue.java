@@ -31,7 +31,17 @@ public final class StrategyCatalogue implements StrategyDirectory {
 
     @Override
     public StrategyDescriptor external(String className, Path jar) {
-        return externalFactory(className, jar).descriptor();
+        StrategyFactory factory = externalFactory(className, jar);
+        StrategyDescriptor descriptor;
+        try {
+            descriptor = factory.descriptor();
+        } catch (RuntimeException | LinkageError broken) {
+            throw new IllegalArgumentException(className + ": descriptor() threw " + broken, broken);
+        }
+        if (descriptor == null) {
+            throw new IllegalArgumentException(className + ": descriptor() returned nothing");
+        }
+        return descriptor;
     }
 
     /** The factory of a scenario's strategy. */

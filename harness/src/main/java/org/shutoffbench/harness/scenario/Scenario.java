@@ -55,6 +55,27 @@ public record Scenario(
         operator = List.copyOf(operator);
     }
 
+    /** The same with other strategies. */
+    Scenario with(List<StrategyEntry> others) {
+        return new Scenario(
+                name,
+                note,
+                judgement,
+                tool,
+                sensors,
+                supply,
+                timeLimitS,
+                families,
+                others,
+                tables,
+                calibration,
+                operator,
+                grouping,
+                jointsPerFamily,
+                seed,
+                pinned);
+    }
+
     /** Index of a family by name; -1 where there is none. */
     public int familyIndex(String family) {
         for (int i = 0; i < families.size(); i++) {

@@ -41,6 +41,11 @@ public record StrategyEntry(
         return values;
     }
 
+    /** The same with its class taken from another place. */
+    StrategyEntry from(External place) {
+        return new StrategyEntry(label, name, place, settings, given, withheld);
+    }
+
     /**
      * The value of a setting.
      *

@@ -101,6 +101,10 @@ public final class Tuning {
             Result result = tune(entry);
             values.put(entry.label(), result.written());
             made.put(entry.label(), result.summary());
+            StrategyEntry.External external = entry.external();
+            if (external != null) {
+                made.put(entry.label() + ", jar's SHA-256", external.sha256());
+            }
         }
         return new SettingsTable(name, made, values);
     }

@@ -1,0 +1,115 @@
+package org.shutoffbench.harness.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import java.util.stream.Stream;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The way of docs/write-a-strategy.md: the example project, built by the JDK's compiler, through every command. */
+class OwnStrategyTest {
+
+    private static final Path EXAMPLES = Path.of("../docs/examples");
+    private static final String FACTORY = "shortsteps.ShortStepsFactory";
+
+    private final CommandLineHarness command = new CommandLineHarness();
+
+    @TempDir
+    Path temporary;
+
+    private Path project;
+    private Path jar;
+    private Path joints;
+
+    @BeforeEach
+    void build() throws IOException {
+        project = Files.createDirectories(temporary.resolve("own-strategy"));
+        for (String name :
+                List.of("harbour-walkway.yaml", "own-strategy/joints.yaml", "own-strategy/joints-tuned.yaml")) {
+            Files.copy(EXAMPLES.resolve(name), temporary.resolve(name));
+        }
+        jar = project.resolve("short-steps.jar");
+        joints = project.resolve("joints.yaml");
+        pack(compiled(EXAMPLES.resolve("own-strategy/src")), jar);
+    }
+
+    private Path compiled(Path sources) throws IOException {
+        Path classes = Files.createDirectories(temporary.resolve("classes"));
+        List<String> arguments = new ArrayList<>(
+                List.of("-Xlint:all,-path", "-Werror", "-proc:none", "-cp", System.getProperty("java.class.path")));
+        arguments.addAll(List.of("-d", classes.toString()));
+        try (Stream<Path> files = Files.walk(sources)) {
+            files.filter(file -> file.toString().endsWith(".java")).forEach(file -> arguments.add(file.toString()));
+        }
+        int code = ToolProvider.getSystemJavaCompiler().run(null, null, null, arguments.toArray(String[]::new));
+        assertThat(code).as("exit code of the compiler").isZero();
+        return classes;
+    }
+
+    private static void pack(Path classes, Path jar) throws IOException {
+        try (OutputStream file = Files.newOutputStream(jar);
+                JarOutputStream packed = new JarOutputStream(file);
+                Stream<Path> found = Files.walk(classes)) {
+            for (Path each : found.filter(Files::isRegularFile).sorted().toList()) {
+                packed.putNextEntry(
+                        new JarEntry(classes.relativize(each).toString().replace('\\', '/')));
+                packed.write(Files.readAllBytes(each));
+            }
+        }
+    }
+
+    private void does(Object... arguments) {
+        assertThat(command.run(arguments)).as(command.out() + command.err()).isZero();
+    }
+
+    @Test
+    void itKeepsTheContract() {
+        does("conform", "--class", FACTORY, "--jar", jar);
+        assertThat(command.out()).contains("188 bytes declared, 188 counted", "The strategy keeps the contract.");
+    }
+
+    @Test
+    void itRunsOnTheSameJointsAsOursAndTheRunOutlivesTheJar() throws IOException {
+        Path run = temporary.resolve("run");
+        does("check", joints);
+        does("run", joints, "--joints", 4, "--out", run);
+        assertThat(Files.readString(run.resolve("outcomes.csv"))).contains("short steps", "blow count");
+        Files.delete(jar);
+        does("report", run);
+        does("trace", run.resolve("scenario.yaml"), "--joint", 0, "--out", temporary.resolve("again.csv"));
+        pack(temporary.resolve("classes"), jar);
+        does("run", joints, "--joints", 3, "--out", run, "--overwrite");
+        assertThat(run.resolve("jars")).isDirectoryContaining("glob:**.jar");
+    }
+
+    @Test
+    void itIsTracedBlowByBlow() throws IOException {
+        Path trace = temporary.resolve("joint.csv");
+        does("trace", joints, "--family", "lock nut", "--joint", 3, "--strategy", "short steps", "--out", trace);
+        assertThat(command.out()).contains("strategy=short steps (given)");
+        assertThat(Files.readAllLines(trace)).hasSizeGreaterThan(5);
+    }
+
+    @Test
+    void itIsTunedAsOursAreAndTheTableIsUsed() throws IOException {
+        Path alone = Files.writeString(
+                project.resolve("alone.yaml"),
+                "based on: joints.yaml\nname: alone\nstrategies: [{class: " + FACTORY + ", jar: short-steps.jar}]\n");
+        does("tune", alone, "--settings", "home", "--out", project.resolve("home.yaml"));
+        assertThat(Files.readString(project.resolve("home.yaml")))
+                .contains("\"short steps\"", "\"shortest step\": ", "jar's SHA-256");
+        Files.copy(project.resolve("home.yaml"), project.resolve("all.yaml"));
+        does("run", project.resolve("joints-tuned.yaml"), "--joints", 3, "--out", temporary.resolve("tuned"));
+        assertThat(command.out()).contains("short steps (all)");
+    }
+}
