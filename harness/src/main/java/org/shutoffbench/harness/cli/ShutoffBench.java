@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             RunCommand.class,
             ReportCommand.class,
             RecordsCommand.class,
+            ClaimCommand.class,
             LessonCommand.class,
             TraceCommand.class,
             CheckCommand.class,

@@ -34,11 +34,16 @@ public enum JudgedQuantity {
         return targetRange;
     }
 
-    static List<String> titles() {
+    /** All titles. */
+    public static List<String> titles() {
         return Arrays.stream(values()).map(JudgedQuantity::title).toList();
     }
 
-    static JudgedQuantity of(String title) {
+    /** The quantity of a title.
+     *
+     * @throws java.util.NoSuchElementException where there is none
+     */
+    public static JudgedQuantity of(String title) {
         return Arrays.stream(values())
                 .filter(quantity -> quantity.title.equals(title))
                 .findFirst()
