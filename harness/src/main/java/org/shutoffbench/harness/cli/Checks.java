@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.unit.Dimension;
 import org.shutoffbench.harness.scenario.unit.Quantity;
+import org.shutoffbench.harness.study.StopRule;
 
 /** Ranges of options that several commands share. */
 final class Checks {
@@ -39,6 +40,31 @@ final class Checks {
                     + scenario.families().stream().map(f -> f.name()).collect(Collectors.joining(", ")));
         }
         return index;
+    }
+
+    /** What {@code --stop} says; a fixed number of joints where it says nothing. */
+    static StopRule stopRule(@Nullable String text) {
+        if (text == null) {
+            return new StopRule.FixedNumber();
+        }
+        String[] words = text.strip().split("\\s+", 2);
+        double share = share(words.length == 2 ? words[1] : "");
+        if (words[0].equals("interval") && share > 0 && share < 0.5) {
+            return new StopRule.NarrowIntervals(share);
+        }
+        if (words[0].equals("ranking") && share > 0 && share < 1) {
+            return new StopRule.DecidedRanking(share);
+        }
+        throw new InputException("--stop \"" + text + "\": give \"interval 1 %\" with half of the width that will do,"
+                + " below 50 %, or \"ranking 2 %\" with the smallest lead that matters");
+    }
+
+    private static double share(String text) {
+        try {
+            return Quantity.parse(text, Dimension.PURE).si();
+        } catch (IllegalArgumentException notAShare) {
+            return Double.NaN;
+        }
     }
 
     /** A time such as "2.5s" or "2.5 s", in s. */

@@ -23,6 +23,7 @@ import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.JarCopies;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;
+import org.shutoffbench.harness.study.StopRule;
 import org.shutoffbench.harness.study.StudyRun;
 import org.shutoffbench.harness.study.StudySummary;
 import org.shutoffbench.harness.study.SummaryFile;
@@ -56,6 +57,15 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--joints", paramLabel = "N", description = "joints per family (default: the scenario's)")
     private @Nullable Integer joints;
 
+    @Option(
+            names = "--stop",
+            paramLabel = "RULE",
+            description =
+                    "end before --joints: \"interval 1 %%\" when every in-window and silent-miss interval lies within"
+                            + " +- 1 point, \"ranking 2 %%\" when the best strategy is decided and leads below 2 points do not matter"
+                            + " (default: run all joints)")
+    private @Nullable String stop;
+
     @Option(names = "--seed", paramLabel = "S", description = "root seed of all draws (default: the scenario's)")
     private @Nullable Long seed;
 
@@ -87,9 +97,10 @@ final class RunCommand implements Callable<Integer> {
         Checks.threads(threads);
         long rootSeed = seed == null ? scenario.seed() : seed;
         Bench bench = Bench.of(scenario, rootSeed, catalogue);
-        StudyRun study = new StudyRun(bench, jointsPerFamily);
-        RunIdentity identity =
-                new RunIdentity(ShutoffBench.version(), ScenarioFile.hash(scenario), rootSeed, jointsPerFamily);
+        StopRule rule = Checks.stopRule(stop);
+        StudyRun study = new StudyRun(bench, jointsPerFamily, rule);
+        RunIdentity identity = new RunIdentity(
+                ShutoffBench.version(), ScenarioFile.hash(scenario), rootSeed, jointsPerFamily, rule.title());
         RunFolder folder = RunFolder.open(out == null ? defaultFolder() : out, identity, overwrite);
         folder.write(RunFolder.SCENARIO, ScenarioFile.resolved(JarCopies.beside(scenario, folder.path())));
         run(scenario, study, identity, folder);
@@ -150,6 +161,10 @@ final class RunCommand implements Callable<Integer> {
     private void print(RunFolder folder, StudySummary summary) {
         PrintWriter console = spec.commandLine().getOut();
         console.println(new SummaryTable(summary));
+        if (!summary.stopping().rule().equals(new StopRule.FixedNumber().title())) {
+            console.println("Ended by: " + summary.stopping().rule() + ": "
+                    + summary.stopping().reason());
+        }
         console.println("Report: "
                 + folder.path().resolve(RunFolder.REPORT).toAbsolutePath().normalize());
         console.flush();

@@ -38,8 +38,11 @@ final class SummaryTable {
         }
         text.append(String.format(
                 Locale.ROOT,
-                "%% of joints, in brackets the %.0f %% interval (%s); silent miss: the tool says done and the joint is loose.%n",
-                100 * summary.methods().confidence(),
+                "%% of joints, in brackets the %s %% interval (%s); silent miss: the tool says done and the joint is loose.%n",
+                java.math.BigDecimal.valueOf(100 * summary.methods().confidence())
+                        .round(new java.math.MathContext(5))
+                        .stripTrailingZeros()
+                        .toPlainString(),
                 summary.methods().rates().title()));
     }
 

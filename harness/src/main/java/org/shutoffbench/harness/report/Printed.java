@@ -1,6 +1,7 @@
 package org.shutoffbench.harness.report;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
@@ -96,6 +97,7 @@ final class Printed {
     static String level(double share) {
         return BigDecimal.valueOf(share)
                 .multiply(BigDecimal.valueOf(100))
+                .round(new MathContext(5))
                 .stripTrailingZeros()
                 .toPlainString();
     }

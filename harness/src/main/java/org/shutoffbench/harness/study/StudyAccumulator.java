@@ -39,6 +39,21 @@ public final class StudyAccumulator {
         }
     }
 
+    private StudyAccumulator(StudyPlan plan, StudyAccumulator counted) {
+        this.plan = plan;
+        this.cells = counted.cells;
+        this.designs = counted.designs;
+        this.pairs = counted.pairs;
+    }
+
+    /** What was counted, to be summarised by another plan of the same cells: fewer joints, another confidence. */
+    StudyAccumulator seenAs(StudyPlan other) {
+        if (other.cells() != plan.cells()) {
+            throw new IllegalArgumentException("a plan of other cells");
+        }
+        return new StudyAccumulator(other, this);
+    }
+
     /** Adds one joint of a family without a covariate; see {@link #addJoint(List, double)}. */
     public void addJoint(List<TighteningRecord> tightenings) {
         addJoint(tightenings, Double.NaN);

@@ -33,6 +33,17 @@ public record StudyPlan(
         }
     }
 
+    /** The same plan with every interval at another confidence. */
+    StudyPlan at(double confidence) {
+        Methods other = new Methods(
+                confidence,
+                methods.rates(),
+                methods.toleranceContent(),
+                methods.toleranceConfidence(),
+                methods.torqueRateSigmas());
+        return new StudyPlan(scenario, judge, families, strategies, notRun, hardAndSoft, other);
+    }
+
     /** Number of cells: every strategy on every family. */
     public int cells() {
         return families.size() * strategies.size();

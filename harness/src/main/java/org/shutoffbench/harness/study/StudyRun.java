@@ -15,8 +15,11 @@ import org.shutoffbench.harness.run.OrderedWork;
 import org.shutoffbench.harness.run.TighteningRecord;
 
 /**
- * Every strategy on every joint of a scenario, in parallel: rows go to the run's folder in the order of family and joint
- * number, counts to the accumulator. Takes up an interrupted run where its rows end.
+ * Every strategy on every joint of a scenario, in parallel: rows go to the run's folder, counts to the accumulator. Takes up
+ * an interrupted run where its rows end.
+ *
+ * <p>With a fixed number of joints the rows come family by family; with a rule that looks at what was found they come joint
+ * number by joint number, so that every look sees equally many of every family.
  */
 public final class StudyRun {
 
@@ -27,9 +30,17 @@ public final class StudyRun {
     private final int jointsPerFamily;
     private final StudyPlan plan;
     private final OutcomesFormat format;
+    private final StopRule rule;
 
+    /** A run of a fixed number of joints in every family. */
     public StudyRun(Bench bench, int jointsPerFamily) {
+        this(bench, jointsPerFamily, new StopRule.FixedNumber());
+    }
+
+    /** @param jointsPerFamily the most that are run where the rule is not met before */
+    public StudyRun(Bench bench, int jointsPerFamily, StopRule rule) {
         this.bench = bench;
+        this.rule = rule;
         this.jointsPerFamily = jointsPerFamily;
         this.plan = StudyPlans.of(bench, jointsPerFamily);
         this.format = new OutcomesFormat(
@@ -40,7 +51,7 @@ public final class StudyRun {
                         .toList());
     }
 
-    /** Joints of all families together. */
+    /** Joints of all families together, at most. */
     public long joints() {
         return (long) jointsPerFamily * plan.families().size();
     }
@@ -59,43 +70,64 @@ public final class StudyRun {
     public StudySummary execute(RunFolder folder, int threads, LongConsumer progress)
             throws IOException, InterruptedException {
         StudyAccumulator counts = new StudyAccumulator(plan);
-        long kept =
-                folder.resume(format, plan.strategies().size(), rows -> counts.addJoint(rows, covariate(drawn(rows))));
-        progress.accept(kept);
+        Looks looks = new Looks(rule, plan, jointsPerFamily);
+        long done = folder.resume(format, plan.strategies().size(), rows -> {
+            counts.addJoint(rows, covariate(drawn(rows)));
+            looks.take(rows);
+        });
+        progress.accept(done);
         try (Writer rows = folder.appendRows()) {
-            Appender appender = new Appender(rows, counts, kept, progress);
-            long chunks = (joints() - kept + JOINTS_PER_CHUNK - 1) / JOINTS_PER_CHUNK;
-            OrderedWork.run(
-                    0,
-                    chunks,
-                    threads,
-                    () -> {
-                        ClosedLoop loop = bench.newLoop();
-                        return chunk -> tighten(loop, kept + chunk * JOINTS_PER_CHUNK);
-                    },
-                    appender::accept);
+            for (int look = 0; ; look++) {
+                long until = (long) looks.at(look) * plan.families().size();
+                if (until < done) {
+                    continue;
+                }
+                run(done, until, threads, new Appender(rows, counts, looks, done, progress));
+                done = until;
+                StoppingReport ended = looks.look(look, counts);
+                if (ended != null) {
+                    return summary(counts, looks, look, ended);
+                }
+            }
         } catch (UncheckedIOException writing) {
             throw writing.getCause();
         }
-        return counts.summarise(
-                new StoppingReport(
-                        "fixed number of joints",
-                        jointsPerFamily + " joints in every family, fixed before the run",
-                        1,
-                        true),
-                PrevailingScans.of(bench, plan.families()));
     }
 
-    private Chunk tighten(ClosedLoop loop, long from) {
+    private StudySummary summary(StudyAccumulator counts, Looks looks, int look, StoppingReport ended) {
+        StudyPlan carriedOut = StudyPlans.of(bench, looks.at(look)).at(looks.confidence(look));
+        return counts.seenAs(carriedOut).summarise(ended, PrevailingScans.of(bench, carriedOut.families()));
+    }
+
+    private void run(long from, long to, int threads, Appender appender) throws InterruptedException {
+        OrderedWork.run(
+                0,
+                (to - from + JOINTS_PER_CHUNK - 1) / JOINTS_PER_CHUNK,
+                threads,
+                () -> {
+                    ClosedLoop loop = bench.newLoop();
+                    return chunk -> tighten(loop, from + chunk * JOINTS_PER_CHUNK, to);
+                },
+                appender::accept);
+    }
+
+    private Chunk tighten(ClosedLoop loop, long from, long to) {
         List<Joint> joints = new ArrayList<>(JOINTS_PER_CHUNK);
         StringBuilder text = new StringBuilder();
-        for (long unit = from; unit < Math.min(from + JOINTS_PER_CHUNK, joints()); unit++) {
-            DrawnCase drawn = bench.population().draw((int) (unit / jointsPerFamily), (int) (unit % jointsPerFamily));
+        for (long unit = from; unit < Math.min(from + JOINTS_PER_CHUNK, to); unit++) {
+            DrawnCase drawn = drawn(unit);
             Joint joint = new Joint(List.of(bench.tighten(loop, drawn)), covariate(drawn));
             joints.add(joint);
             text.append(format.rows(joint.records()));
         }
         return new Chunk(joints, text.toString());
+    }
+
+    private DrawnCase drawn(long unit) {
+        int families = plan.families().size();
+        return rule instanceof StopRule.FixedNumber
+                ? bench.population().draw((int) (unit / jointsPerFamily), (int) (unit % jointsPerFamily))
+                : bench.population().draw((int) (unit % families), (int) (unit / families));
     }
 
     private DrawnCase drawn(List<TighteningRecord> records) {
@@ -116,12 +148,14 @@ public final class StudyRun {
     private static final class Appender {
         private final Writer rows;
         private final StudyAccumulator counts;
+        private final Looks looks;
         private final LongConsumer progress;
         private long done;
 
-        Appender(Writer rows, StudyAccumulator counts, long kept, LongConsumer progress) {
+        Appender(Writer rows, StudyAccumulator counts, Looks looks, long kept, LongConsumer progress) {
             this.rows = rows;
             this.counts = counts;
+            this.looks = looks;
             this.done = kept;
             this.progress = progress;
         }
@@ -134,6 +168,7 @@ public final class StudyRun {
             }
             for (Joint joint : chunk.joints()) {
                 counts.addJoint(joint.records(), joint.covariate());
+                looks.take(joint.records());
             }
             done += chunk.joints().size();
             progress.accept(done);

@@ -72,7 +72,8 @@ class RunCommandTest {
                 Files.readString(cut.resolve("run.json")).replaceAll("(?s).*scenarioSha256\" : \"([0-9a-f]+).*", "$1");
         Files.writeString(
                 cut.resolve("unfinished.json"),
-                "{\"version\":\"" + version + "\",\"scenarioHash\":\"" + hash + "\",\"seed\":1,\"jointsPerFamily\":9}");
+                "{\"version\":\"" + version + "\",\"scenarioHash\":\"" + hash
+                        + "\",\"seed\":1,\"jointsPerFamily\":9,\"stop\":\"fixed number of joints\"}");
         for (String file : List.of("outcomes.csv", "summary.json", "run.json", "report.html")) {
             Files.delete(cut.resolve(file));
         }

@@ -21,7 +21,7 @@ import org.shutoffbench.harness.run.TighteningRecord;
 
 class RunFolderTest {
 
-    private static final RunIdentity IDENTITY = new RunIdentity("1", "abc", 7, 10);
+    private static final RunIdentity IDENTITY = new RunIdentity("1", "abc", 7, 10, "fixed");
     private static final OutcomesFormat FORMAT = new OutcomesFormat(
             List.of("plain", "nut, \"locked\""),
             List.of(new StrategyName("blow count", "home"), new StrategyName("blow count", "all")));
@@ -82,7 +82,7 @@ class RunFolderTest {
     @Test
     void anotherRunIsRefusedAndLeftAlone() throws IOException {
         RunFolder.open(temporary.resolve("out"), IDENTITY, false).resume(FORMAT, 2, joint -> {});
-        RunIdentity other = new RunIdentity("1", "abc", 8, 10);
+        RunIdentity other = new RunIdentity("1", "abc", 8, 10, "fixed");
         assertThatThrownBy(() -> RunFolder.open(temporary.resolve("out"), other, false))
                 .isInstanceOf(FolderRefusedException.class)
                 .hasMessageContaining("--overwrite");
@@ -94,7 +94,7 @@ class RunFolderTest {
         Path out = temporary.resolve("out");
         RunFolder.open(out, IDENTITY, false).resume(FORMAT, 2, joint -> {});
         Files.writeString(out.resolve("my notes.txt"), "keep");
-        RunFolder folder = RunFolder.open(out, new RunIdentity("2", "abc", 7, 10), true);
+        RunFolder folder = RunFolder.open(out, new RunIdentity("2", "abc", 7, 10, "fixed"), true);
         assertThat(folder.resume(FORMAT, 2, joint -> {})).isZero();
         assertThat(out.resolve("my notes.txt")).hasContent("keep");
     }
