@@ -25,7 +25,7 @@ public final class AdaptiveEstimation implements StrategyFactory {
                     "snug angle [rad]",
                     "joint rate [N m/rad]",
                     "cost [1]"),
-            4036);
+            4216);
 
     @Override
     public StrategyDescriptor descriptor() {

@@ -19,6 +19,7 @@ final class AdaptiveSettings {
     static final String LEAD = "believed lead of locking element";
     static final String LEAD_SPREAD = "spread of lead";
     static final String ENERGY_SPREAD = "spread of blow energy";
+    static final String GAIN_SPREAD = "spread of torque gain";
     static final String STEP_NOISE = "noise of a step";
 
     static final String DOUBT = "doubt allowed";
@@ -41,17 +42,18 @@ final class AdaptiveSettings {
         all.add(fixed(LEAD, "turns", 0, 20, 1, "turns before snug at which a locking element begins"));
         all.add(fixed(LEAD_SPREAD, "turns", 0.05, 20, 0.35, "standard deviation"));
         all.add(fixed(ENERGY_SPREAD, "1", 1e-3, 0.5, 0.012, "of one tool's blow energy from the calibrated one"));
+        all.add(fixed(GAIN_SPREAD, "1", 0, 0.5, 0.03, "of the torque channel, where there is one"));
         all.add(fixed(STEP_NOISE, "deg", 0.01, 5, 0.14, "standard deviation of a measured step of the nut"));
         all.add(new Setting(
                 DOUBT,
                 "1",
                 0,
-                0.5,
-                0.03,
+                0.05,
+                0.05,
                 "probability of ending below the window above which it is unsure",
                 Role.VERDICT));
         all.add(new Setting(
-                MISFIT, "1", 1, 20, 4, "mean squared residual of the fit above which it is unsure", Role.VERDICT));
+                MISFIT, "1", 1, 20, 7, "mean squared residual of the fit above which it is unsure", Role.VERDICT));
         all.addAll(ToolSettings.all());
         return List.copyOf(all);
     }

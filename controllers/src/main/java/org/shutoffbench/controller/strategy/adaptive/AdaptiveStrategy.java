@@ -8,6 +8,7 @@ import org.shutoffbench.controller.ShutoffStrategy;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.controller.Verdict;
 import org.shutoffbench.controller.signal.BlowChannel;
+import org.shutoffbench.controller.signal.PulseArea;
 import org.shutoffbench.controller.strategy.ShutoffLatch;
 
 /**
@@ -24,6 +25,7 @@ final class AdaptiveStrategy implements ShutoffStrategy {
     private final ToolCalibration tool;
     private final HousingFollower housing;
     private final BlowObserver observer;
+    private final PulseArea pulse;
     private final JointEstimator estimator;
     private final StopRule stopRule;
     private final Certainty certainty;
@@ -46,6 +48,7 @@ final class AdaptiveStrategy implements ShutoffStrategy {
         tool = new ToolCalibration(settings);
         housing = new HousingFollower(settings, provision.periodS());
         observer = new BlowObserver(provision.periodS());
+        pulse = new PulseArea(provision.periodS());
         estimator = new JointEstimator(settings, tool);
         stopRule = new StopRule(tool, settings.get(AdaptiveSettings.TRIM) >= 0.5f);
         certainty = new Certainty(settings);
@@ -60,6 +63,7 @@ final class AdaptiveStrategy implements ShutoffStrategy {
         certainty.arm(target);
         housing.reset();
         observer.reset();
+        pulse.reset();
         estimator.reset(targetNm);
         angleRad = 0;
         speedRadPerS = 0;
@@ -86,6 +90,7 @@ final class AdaptiveStrategy implements ShutoffStrategy {
     }
 
     private void hear(SensorFrame frame) {
+        pulse.update(frame.torqueNm);
         boolean sees = Float.isFinite(frame.anvilAngleRad) && Float.isFinite(frame.carrierSpeedRadPerS);
         blind = sees ? 0 : blind + 1;
         if (Float.isFinite(frame.carrierSpeedRadPerS)) {
@@ -103,17 +108,19 @@ final class AdaptiveStrategy implements ShutoffStrategy {
             latch.shut(Verdict.UNSURE);
         } else if (observer.observe(angleRad, speedRadPerS, BlowChannel.plausible(frame.blows))) {
             takeBlow();
-        } else if (ending && observer.sinceContact() > WAIT_FOR_LAST * usualPeriod) {
+        } else if (ending && !deciding && observer.sinceContact() > WAIT_FOR_LAST * usualPeriod) {
             end();
         }
     }
 
     private void takeBlow() {
-        estimator.take(observer, startRad);
         if (ending) {
-            end();
+            level = 0;
+            estimator.takeLast(observer, stopRule.lastBlowJ);
+            deciding = estimator.beginFit();
             return;
         }
+        estimator.take(observer, pulse.take(), startRad);
         usualPeriod = observer.period;
         deciding = estimator.beginFit();
     }
@@ -129,6 +136,10 @@ final class AdaptiveStrategy implements ShutoffStrategy {
     }
 
     private void decide() {
+        if (ending) {
+            end();
+            return;
+        }
         float next = stopRule.nextLevel(
                 estimator.fit.guess, estimator.endRad(), estimator.lastEnergyJ, observer.meanSpeedRadPerS, targetNm);
         if (next == StopRule.STOP) {

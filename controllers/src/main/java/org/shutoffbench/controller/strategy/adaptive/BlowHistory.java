@@ -19,6 +19,9 @@ final class BlowHistory {
     /** Relative variance of each stretch's energy. */
     final float[] energyVariance = new float[CAPACITY];
 
+    /** Torque at the end of each stretch by its last pulse, N m; 0 where there was none. */
+    final float[] pulseNm = new float[CAPACITY];
+
     final float[] varianceRad2 = new float[CAPACITY];
     final float[] blows = new float[CAPACITY];
     int size;
@@ -42,6 +45,7 @@ final class BlowHistory {
         varianceRad2[size] = advanceVarianceRad2;
         blows[size] = blowCount;
         energyVariance[size] = relativeEnergyVariance;
+        pulseNm[size] = 0;
         startRad[size + 1] = startRad[size] + advanceRad;
         size++;
     }
@@ -60,6 +64,11 @@ final class BlowHistory {
 
     float lengthRad(int stretch) {
         return startRad[stretch + 1] - startRad[stretch];
+    }
+
+    /** Torque that the newest blow's pulse tells, N m; 0 for none. */
+    void hearPulse(float torqueNm) {
+        pulseNm[size - 1] = torqueNm;
     }
 
     private float joinedVariance(int first) {
@@ -81,6 +90,7 @@ final class BlowHistory {
 
     private void join(int first) {
         energyVariance[first] = joinedVariance(first);
+        pulseNm[first] = pulseNm[first + 1];
         energyJ[first] += energyJ[first + 1];
         varianceRad2[first] += varianceRad2[first + 1];
         blows[first] += blows[first + 1];
@@ -88,6 +98,7 @@ final class BlowHistory {
         for (int i = first + 1; i < size; i++) {
             energyJ[i] = energyJ[i + 1];
             energyVariance[i] = energyVariance[i + 1];
+            pulseNm[i] = pulseNm[i + 1];
             varianceRad2[i] = varianceRad2[i + 1];
             blows[i] = blows[i + 1];
             startRad[i] = startRad[i + 1];

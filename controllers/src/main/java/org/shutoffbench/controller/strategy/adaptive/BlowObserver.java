@@ -26,7 +26,7 @@ final class BlowObserver {
     /** The nut moves this long, s. */
     private static final float MOVING_S = 0.0009f;
     /** The blow is complete this long after contact, s: early enough to prevent the next. */
-    private static final float SETTLED_S = 0.0042f;
+    private static final float SETTLED_S = 0.0036f;
     /** The carrier keeps its speed this long after contact, s. */
     private static final float HEARD_S = 0.0035f;
 

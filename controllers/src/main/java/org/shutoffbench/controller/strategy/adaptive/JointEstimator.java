@@ -76,9 +76,10 @@ final class JointEstimator {
     /**
      * Takes a blow.
      *
+     * @param pulseAreaNms area of its torque pulse, N m s; 0 where there is no torque channel
      * @param startRad anvil angle at the start of the tightening, rad
      */
-    void take(BlowObserver blow, float startRad) {
+    void take(BlowObserver blow, float pulseAreaNms, float startRad) {
         boolean ranOn = newestIsSlow && blow.restBeforeRad - lastRestBeforeRad > RAN_ON_RAD;
         float energy;
         float spread = USUAL_SPREAD;
@@ -98,9 +99,29 @@ final class JointEstimator {
         float advance = blow.restAfterRad - blow.restBeforeRad;
         newestIsSlow = advance > SLOW_RAD;
         history.add(advance, energy, 1, spread * spread, newestIsSlow ? sway.driftVariance() : sway.stepVariance());
+        history.hearPulse(tool.pulseTorqueNm(pulseAreaNms));
         lastRestBeforeRad = blow.restBeforeRad;
         lastRestAfterRad = blow.restAfterRad;
         lastEnergyJ = energy;
+    }
+
+    /**
+     * Takes the last blow, struck at reduced drive: its energy is known roughly, yet what it did to the nut tells whether the
+     * torque is what it seemed.
+     *
+     * @param energyJ energy that it should have had, J
+     */
+    void takeLast(BlowObserver blow, float energyJ) {
+        if (newestIsSlow) {
+            history.correctNewest(blow.restBeforeRad - lastRestBeforeRad, lastEnergyJ, 1, sway.driftVariance());
+        }
+        float spread = tool.lastBlowSpread * lastEnergyJ / Math.max(0.1f, energyJ);
+        history.add(
+                blow.restAfterRad - blow.restBeforeRad,
+                energyJ,
+                1,
+                spread * spread + USUAL_SPREAD * USUAL_SPREAD,
+                sway.stepVariance());
     }
 
     /** The nut rests for the first time, or has run on freely since its last blow: its path begins here. */

@@ -31,6 +31,9 @@ final class JointFit {
     /** A run-down into the joint is over before this angle is used up, rad. */
     private static final float RUNDOWN_RAD = (float) (4 * Math.PI);
 
+    /** Torque pulses that are looked at, from the newest. */
+    private static final int PULSES = 4;
+
     private static final int LAST = COUNT - 1;
 
     private final ToolCalibration tool;
@@ -121,6 +124,7 @@ final class JointFit {
         sums.clear();
         cost = prior.addTo(sums.matrix, sums.right, trial.value);
         next = 0;
+        addPulses();
         if (rundownPrecision > 0) {
             addRundown();
         }
@@ -145,6 +149,29 @@ final class JointFit {
         add(rundownJ - into, rundownPrecision);
     }
 
+    /** The newest torque pulses together say what the nut's torque is; their error is common to them, so they are one row. */
+    private void addPulses() {
+        Arrays.fill(row, 0);
+        float logRatio = 0;
+        int pulses = 0;
+        for (int i = Math.max(0, history.size - PULSES); i < history.size; i++) {
+            if (history.pulseNm[i] > 0) {
+                float end = history.startRad[i + 1];
+                float torque = Math.max(LEAST_NM, trial.clampingNm(end) + trial.freeNm(end));
+                trial.addTorqueSlopes(end, -1 / torque, row);
+                logRatio += (float) Math.log(history.pulseNm[i] / torque);
+                pulses++;
+            }
+        }
+        if (pulses > 0) {
+            float share = 1f / pulses;
+            for (int p = 0; p < LAST; p++) {
+                row[p] *= share;
+            }
+            add(logRatio * share, 1 / (tool.pulseSpread * tool.pulseSpread));
+        }
+    }
+
     private void add(float residual, float precision) {
         float square = residual * residual * precision;
         float weight = precision;
@@ -167,7 +194,8 @@ final class JointFit {
             for (; next < end; next++) {
                 addStretch(next);
             }
-        } else {
+        }
+        if (next >= history.size) {
             judgeAndStep();
         }
     }

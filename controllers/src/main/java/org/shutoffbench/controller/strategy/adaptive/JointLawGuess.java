@@ -113,6 +113,24 @@ final class JointLawGuess {
         return value[BASE] + value[PREVAILING] * Math.max(0, Math.min(1, y));
     }
 
+    /** Adds the slopes of the whole torque at an angle over the first six numbers, times a factor. */
+    void addTorqueSlopes(float angleRad, float factor, float[] into) {
+        float x = angleRad - value[SNUG];
+        if (x > 0) {
+            float clamping = clampingNm(angleRad);
+            boolean seats = x < seatingRad;
+            into[LOG_RATE] += factor * clamping;
+            into[SNUG] -= factor * (seats ? rate * x / seatingRad : rate);
+            into[LOG_SEATING] -= factor * (seats ? clamping : 0.5f * rate * seatingRad);
+        }
+        float y = (angleRad - value[PREVAILING_START]) * (1 / RAMP_RAD);
+        into[BASE] += factor;
+        into[PREVAILING] += factor * Math.max(0, Math.min(1, y));
+        if (y > 0 && y < 1) {
+            into[PREVAILING_START] -= factor * value[PREVAILING] * (1 / RAMP_RAD);
+        }
+    }
+
     /** Slopes of the clamping torque at an angle over the first three numbers. */
     void clampingSlopes(float angleRad, float[] into) {
         float x = angleRad - value[SNUG];

@@ -18,6 +18,8 @@ final class StopRule {
 
     /** Clamping torque now, N m. */
     float nowNm;
+    /** Energy that a last blow of the chosen level should have, J. */
+    float lastBlowJ;
     /** Clamping torque after one more full blow, N m. */
     float nextNm;
 
@@ -33,7 +35,9 @@ final class StopRule {
         if (!trims) {
             return wanted < 0.5f ? STOP : FULL;
         }
-        if (wanted < 0.5f * tool.leastTrim(meanSpeedRadPerS)) {
+        float least = tool.leastTrim(meanSpeedRadPerS);
+        lastBlowJ = Math.max(wanted, least) * blowEnergyJ;
+        if (wanted < 0.5f * least) {
             return STOP;
         }
         return tool.levelForShare(wanted, meanSpeedRadPerS);

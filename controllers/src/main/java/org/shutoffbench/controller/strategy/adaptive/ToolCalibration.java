@@ -16,11 +16,19 @@ final class ToolCalibration {
     private final float[] energyJ = new float[ToolSettings.ENERGIES];
     private final float firstBlowJ;
     private final float firstBlowSlope;
+    private final float pulseNm;
+    private final float pulseExponent;
     private final float twiceSocketStiffness;
     private final float rundownJs2;
     private final float[] transmission = new float[ToolSettings.TRANSMISSIONS];
     private final float[] slowTrim = new float[ToolSettings.TRIMS];
     private final float[] fastTrim = new float[ToolSettings.TRIMS];
+
+    /** Error of the advance of a last blow at reduced drive, over that of a full one. */
+    final float lastBlowSpread;
+
+    /** Relative error of the torque that a pulse tells, a sensor's gain included. */
+    final float pulseSpread;
 
     /** Relative error of the energy of the first blow after a run-down. */
     final float firstBlowSpread;
@@ -44,6 +52,12 @@ final class ToolCalibration {
         firstBlowSpread = settings.get(ToolSettings.FIRST_BLOW_SPREAD);
         rundownJs2 = settings.get(ToolSettings.RUNDOWN) / (ToolSettings.REFERENCE_SPEED * ToolSettings.REFERENCE_SPEED);
         rundownSpread = settings.get(ToolSettings.RUNDOWN_SPREAD);
+        lastBlowSpread = settings.get(ToolSettings.LAST_BLOW_SPREAD);
+        pulseNm = settings.get(ToolSettings.PULSE_TORQUE);
+        pulseExponent = settings.get(ToolSettings.PULSE_EXPONENT);
+        float gain = pulseExponent * settings.get(AdaptiveSettings.GAIN_SPREAD);
+        float spread = settings.get(ToolSettings.PULSE_SPREAD);
+        pulseSpread = (float) Math.sqrt(spread * spread + gain * gain);
         twiceSocketStiffness = 2 * settings.get(ToolSettings.SOCKET_STIFFNESS);
         for (int i = 0; i < transmission.length; i++) {
             transmission[i] = settings.get(ToolSettings.transmissionAt(i));
@@ -64,6 +78,17 @@ final class ToolCalibration {
     /** Energy in J of a blow after a run-down, from the carrier's speed at contact, rad/s. */
     float firstBlowEnergyJ(float speedRadPerS) {
         return Math.max(0.1f, firstBlowJ + firstBlowSlope * (speedRadPerS - ToolSettings.REFERENCE_SPEED));
+    }
+
+    /** Torque in N m after a blow whose torque pulse has an area in N m s; 0 for none that says anything. */
+    float pulseTorqueNm(float areaNms) {
+        if (areaNms <= 0) {
+            return 0;
+        }
+        float torque =
+                pulseNm * (float) Math.exp(pulseExponent * (float) Math.log(areaNms / ToolSettings.REFERENCE_AREA));
+        boolean wasCalibrated = torque > ToolSettings.LEAST_PULSE_NM && torque < ToolSettings.GREATEST_PULSE_NM;
+        return wasCalibrated ? torque : 0;
     }
 
     /** Energy in J that a free run-down brings into the joint, from the highest carrier speed, rad/s. */

@@ -19,6 +19,10 @@ public final class ToolSettings {
     public static final String RUNDOWN = "run-down energy";
     public static final String RUNDOWN_SPREAD = "run-down spread";
     public static final String SOCKET_STIFFNESS = "socket stiffness";
+    public static final String PULSE_TORQUE = "pulse torque";
+    public static final String PULSE_EXPONENT = "pulse exponent";
+    public static final String PULSE_SPREAD = "pulse spread";
+    public static final String LAST_BLOW_SPREAD = "last blow spread";
     public static final String STALL_TORQUE = "motor stall torque";
     public static final String TORQUE_LIMIT = "motor torque limit";
     public static final String NO_LOAD_SPEED = "motor no-load speed";
@@ -28,6 +32,13 @@ public final class ToolSettings {
 
     /** Carrier speed to which energies of run-down and first blow are referred, rad/s. */
     public static final float REFERENCE_SPEED = 150;
+
+    /** Area of a torque pulse to which {@link #PULSE_TORQUE} is referred, N m s. */
+    public static final float REFERENCE_AREA = 0.03f;
+    /** Torques after a blow between which its pulse says something, N m. */
+    public static final float LEAST_PULSE_NM = 30;
+
+    public static final float GREATEST_PULSE_NM = 120;
 
     /** Knots of blow energy over carrier speed. */
     public static final int ENERGIES = 6;
@@ -108,6 +119,24 @@ public final class ToolSettings {
             add(all, trimAt(knot, false), "1", 0, 1, SLOW_TRIM[knot], meaning);
             add(all, trimAt(knot, true), "1", 0, 1, FAST_TRIM[knot], meaning);
         }
+        add(
+                all,
+                PULSE_TORQUE,
+                "N*m",
+                1,
+                1e3,
+                75.43,
+                "torque after a blow whose torque pulse has an area of 0.03 N m s");
+        add(all, PULSE_EXPONENT, "1", 0.1, 5, 1.396, "power of the area with which that torque goes");
+        add(
+                all,
+                PULSE_SPREAD,
+                "1",
+                0.005,
+                1,
+                0.04734,
+                "relative error of that torque, the same for all blows on a joint");
+        add(all, LAST_BLOW_SPREAD, "1", 1e-3, 1, 0.05785, "error of a last blow's advance, over that of a full one");
         add(all, STALL_TORQUE, "N*m", 0.01, 1e3, 7.7, "of the motor at the carrier");
         add(all, TORQUE_LIMIT, "N*m", 0.01, 1e3, 3.4, "of its electronics");
         add(all, NO_LOAD_SPEED, "rad/s", 1, 1e4, 183, "of the motor at the carrier");

@@ -61,6 +61,7 @@ public record Calibration(Map<String, Double> settings) {
         settings.put(ToolSettings.SOCKET_STIFFNESS, tool.socket().stiffnessNmPerRad());
         putTransmissions(settings, usual, tool.socket().stiffnessNmPerRad());
         putTrims(settings, bench.trimmed, slowest, step * (ToolSettings.ENERGIES - 1));
+        putPulse(settings, usual);
         putDataSheet(settings, tool);
         return new Calibration(settings);
     }
@@ -110,23 +111,50 @@ public record Calibration(Map<String, Double> settings) {
         }
     }
 
+    /** Torque after a blow goes with a power of its pulse's area. */
+    private static void putPulse(Map<String, Double> settings, List<StruckBlow> usual) {
+        HatFit line = new HatFit(0, 1, 2);
+        List<StruckBlow> heard = usual.stream()
+                .filter(blow -> blow.pulseAreaNms() > 0
+                        && blow.torqueAfterNm() > ToolSettings.LEAST_PULSE_NM
+                        && blow.torqueAfterNm() < ToolSettings.GREATEST_PULSE_NM)
+                .toList();
+        heard.forEach(blow -> line.add(logArea(blow), StrictMath.log(blow.torqueAfterNm())));
+        double[] ends = line.values();
+        double variance = mean(
+                heard, blow -> square(HatFit.at(ends, 0, 1, logArea(blow)) - StrictMath.log(blow.torqueAfterNm())));
+        settings.put(ToolSettings.PULSE_TORQUE, rounded(StrictMath.exp(ends[0])));
+        settings.put(ToolSettings.PULSE_EXPONENT, rounded(ends[1] - ends[0]));
+        settings.put(ToolSettings.PULSE_SPREAD, rounded(Math.sqrt(variance)));
+    }
+
+    private static double logArea(StruckBlow blow) {
+        return StrictMath.log(blow.pulseAreaNms() / ToolSettings.REFERENCE_AREA);
+    }
+
     /** One straight line over the carrier's speed for every drive level. */
     private static void putTrims(Map<String, Double> settings, List<TrimmedBlow> trimmed, double slowest, double span) {
         double below = 0;
         double belowFast = 0;
+        double squares = 0;
         for (int i = 0; i < ToolSettings.TRIMS; i++) {
+            double level = ToolSettings.levelOfTrim(i);
             HatFit line = new HatFit(slowest, span, 2);
-            for (TrimmedBlow blow : trimmed) {
-                if (Math.abs(blow.driveLevel() - ToolSettings.levelOfTrim(i)) < 1e-6) {
-                    line.add(blow.meanSpeedRadPerS(), blow.share());
-                }
-            }
+            List<TrimmedBlow> here = trimmed.stream()
+                    .filter(blow -> Math.abs(blow.driveLevel() - level) < 1e-6)
+                    .toList();
+            here.forEach(blow -> line.add(blow.meanSpeedRadPerS(), blow.share()));
             double[] shares = line.values();
+            for (TrimmedBlow blow : here) {
+                double said = HatFit.at(shares, slowest, span, blow.meanSpeedRadPerS());
+                squares += square(said - blow.share());
+            }
             below = Math.max(below, Math.min(1, shares[0]));
             belowFast = Math.max(belowFast, Math.min(1, shares[1]));
             settings.put(ToolSettings.trimAt(i, false), rounded(below));
             settings.put(ToolSettings.trimAt(i, true), rounded(belowFast));
         }
+        settings.put(ToolSettings.LAST_BLOW_SPREAD, rounded(Math.sqrt(squares / trimmed.size())));
     }
 
     private static void putDataSheet(Map<String, Double> settings, ImpactTool tool) {

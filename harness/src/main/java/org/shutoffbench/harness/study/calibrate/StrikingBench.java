@@ -2,9 +2,20 @@ package org.shutoffbench.harness.study.calibrate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.shutoffbench.controller.signal.PulseArea;
 import org.shutoffbench.plant.FastPlant;
 import org.shutoffbench.plant.PlantState;
+import org.shutoffbench.sensor.ArmMotion;
+import org.shutoffbench.sensor.BlowDetector;
+import org.shutoffbench.sensor.ChannelSensor;
+import org.shutoffbench.sensor.LowPass;
+import org.shutoffbench.sensor.Quantity;
+import org.shutoffbench.sensor.SensorChain;
+import org.shutoffbench.sensor.SensorErrors;
+import org.shutoffbench.sensor.SensorPresets;
+import org.shutoffbench.sensor.SensorSuite;
 import org.shutoffbench.tool.ImpactTool;
 
 /** Strikes plain joints with one tool at full drive and writes down every run-down, blow and trimmed blow. */
@@ -29,11 +40,25 @@ final class StrikingBench {
 
     private static final double GREATEST_TRIM_NM = 110;
 
+    /** Torque as a good sensor of the nominal tool reads it: bandwidth, no errors. */
+    private static final SensorSuite TORQUE_SENSOR = new SensorSuite(
+            "calibration bench",
+            10_000,
+            0,
+            Map.of(Quantity.TORQUE, ChannelSensor.IDEAL.withLowPass(LowPass.butterworth(2_000))),
+            BlowDetector.IDEAL,
+            ArmMotion.NONE,
+            SensorPresets.IDEAL.nominalVoltageV(),
+            SensorPresets.IDEAL.accelerationPerTorque());
+
     private final ImpactTool tool;
     private final double[] levels;
     private final FastPlant plant = new FastPlant();
+    private final SensorChain sensors = new SensorChain(TORQUE_SENSOR);
+    private final PulseArea pulse = new PulseArea((float) TICK_S);
     private final TrimBench trimBench = new TrimBench();
     private double plannedS;
+    private long tick;
     private int nextLevel;
 
     final List<StruckBlow> blows = new ArrayList<>();
@@ -54,6 +79,9 @@ final class StrikingBench {
 
     void strike(PlainJoint joint) {
         plant.start(joint.law(), tool, joint.supplyRatio());
+        sensors.start(tool, SensorErrors.NONE, joint.supplyRatio(), 0, Quantity.TORQUE.bit());
+        pulse.reset();
+        tick = 0;
         plannedS = plant.plan();
         Contact before = firstRest(joint);
         Contact earlier = null;
@@ -63,13 +91,15 @@ final class StrikingBench {
             if (torqueNm > LEFT_AT_NM) {
                 return;
             }
+            pulse.take();
             double contactSpeed = speedAfter(before.timeS());
             double meanSpeed = earlier == null ? contactSpeed : meanSpeed(earlier, before);
             boolean trims = i % TRIM_EVERY == 1 && LEAST_TRIM_NM < torqueNm && torqueNm < GREATEST_TRIM_NM;
             Reduced next = trims ? reduce(before, meanSpeed) : null;
             Contact after = untilBlow(plant.state().blows + 1);
+            double area = pulse.take();
             if (after != null && before.nutRests() && after.nutRests() && after.nutRad() > before.nutRad()) {
-                blows.add(blow(joint, before, after, meanSpeed, contactSpeed, earlier == null));
+                blows.add(blow(joint, before, after, meanSpeed, contactSpeed, earlier == null, area));
                 if (reduced != null) {
                     double share = reduced.advanceRad() / (after.nutRad() - before.nutRad());
                     trimmed.add(new TrimmedBlow(reduced.meanSpeedRadPerS(), reduced.level(), share));
@@ -82,11 +112,25 @@ final class StrikingBench {
     }
 
     private static StruckBlow blow(
-            PlainJoint joint, Contact before, Contact after, double meanSpeed, double contactSpeed, boolean isFirst) {
+            PlainJoint joint,
+            Contact before,
+            Contact after,
+            double meanSpeed,
+            double contactSpeed,
+            boolean isFirst,
+            double area) {
         double work = joint.workJ(before.nutRad(), after.nutRad());
         double torque = 0.5 * (joint.torqueNm(before.nutRad()) + joint.torqueNm(after.nutRad()));
         return new StruckBlow(
-                meanSpeed, contactSpeed, before.energyJ(), work, torque, isFirst, isFirst && joint.runsFreely());
+                meanSpeed,
+                contactSpeed,
+                before.energyJ(),
+                work,
+                torque,
+                isFirst,
+                isFirst && joint.runsFreely(),
+                joint.torqueNm(after.nutRad()),
+                area);
     }
 
     private Reduced reduce(Contact before, double meanSpeed) {
@@ -150,6 +194,10 @@ final class StrikingBench {
     }
 
     private void commit() {
+        for (; sensors.timeS(tick) <= plannedS; tick++) {
+            pulse.update((float) sensors.sample(tick, plant).torqueNm);
+        }
+        sensors.beforeCommit(plant, plannedS);
         plant.commit();
         plannedS = plant.plan();
     }

@@ -10,6 +10,8 @@ package org.shutoffbench.harness.study.calibrate;
  * @param torqueNm torque to move the nut, mean of before and after
  * @param isFirst whether it is the first that found the nut at rest
  * @param isAfterRundown whether the nut had run freely into snug before it
+ * @param torqueAfterNm torque to move the nut after it
+ * @param pulseAreaNms area of its first torque pulse as a sensor of 2 kHz reads it; 0 if none was seen
  */
 record StruckBlow(
         double meanSpeedRadPerS,
@@ -18,7 +20,9 @@ record StruckBlow(
         double workJ,
         double torqueNm,
         boolean isFirst,
-        boolean isAfterRundown) {
+        boolean isAfterRundown,
+        double torqueAfterNm,
+        double pulseAreaNms) {
 
     double transmission() {
         return workJ / hammerEnergyJ;
