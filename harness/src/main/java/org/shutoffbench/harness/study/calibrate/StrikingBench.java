@@ -195,7 +195,7 @@ final class StrikingBench {
 
     private void commit() {
         for (; sensors.timeS(tick) <= plannedS; tick++) {
-            pulse.update((float) sensors.sample(tick, plant).torqueNm);
+            pulse.update(sensors.sample(tick, plant).torqueNm);
         }
         sensors.beforeCommit(plant, plannedS);
         plant.commit();
