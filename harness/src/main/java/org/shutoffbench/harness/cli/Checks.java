@@ -1,8 +1,12 @@
 package org.shutoffbench.harness.cli;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.scenario.Scenario;
+import org.shutoffbench.harness.scenario.StrategyEntry;
 import org.shutoffbench.harness.scenario.unit.Dimension;
 import org.shutoffbench.harness.scenario.unit.Quantity;
 import org.shutoffbench.harness.study.StopRule;
@@ -65,6 +69,21 @@ final class Checks {
         } catch (IllegalArgumentException notAShare) {
             return Double.NaN;
         }
+    }
+
+    /** Index of a strategy by its label, or by its label and settings. */
+    static int strategy(Scenario scenario, String name, Path file) {
+        List<String> known = new ArrayList<>();
+        for (int s = 0; s < scenario.strategies().size(); s++) {
+            StrategyEntry entry = scenario.strategies().get(s);
+            String full = entry.label() + " (" + entry.settings() + ")";
+            if (name.equals(entry.label()) || name.equals(full)) {
+                return s;
+            }
+            known.add(full);
+        }
+        throw new InputException("--strategy \"" + name + "\" is not in " + file + ", which has "
+                + (known.isEmpty() ? "none" : String.join(", ", known)));
     }
 
     /** A time such as "2.5s" or "2.5 s", in s. */

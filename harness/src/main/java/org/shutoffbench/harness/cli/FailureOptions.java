@@ -13,7 +13,6 @@ import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;
-import org.shutoffbench.harness.scenario.StrategyEntry;
 import org.shutoffbench.harness.study.failure.FailureEvent;
 import org.shutoffbench.harness.study.failure.FindingFile;
 import picocli.CommandLine.Option;
@@ -87,7 +86,7 @@ final class FailureOptions {
                 Bench.of(scenario, rootSeed, catalogue),
                 rootSeed,
                 Checks.family(scenario, family),
-                strategy(scenario),
+                Checks.strategy(scenario, strategy, scenarioFile),
                 wanted,
                 threads);
     }
@@ -113,19 +112,5 @@ final class FailureOptions {
             known.add(candidate.title());
         }
         throw new InputException("--event \"" + name + "\" is none of " + String.join(", ", known));
-    }
-
-    private int strategy(Scenario scenario) {
-        List<String> known = new ArrayList<>();
-        for (int s = 0; s < scenario.strategies().size(); s++) {
-            StrategyEntry entry = scenario.strategies().get(s);
-            String full = entry.label() + " (" + entry.settings() + ")";
-            if (strategy.equals(entry.label()) || strategy.equals(full)) {
-                return s;
-            }
-            known.add(full);
-        }
-        throw new InputException("--strategy \"" + strategy + "\" is not in " + scenarioFile + ", which has "
-                + (known.isEmpty() ? "none" : String.join(", ", known)));
     }
 }

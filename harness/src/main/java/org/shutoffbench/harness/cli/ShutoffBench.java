@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             TuneCommand.class,
             CalibrateCommand.class,
             ConformCommand.class,
+            VisitsCommand.class,
             RareCommand.class,
             SensitivityCommand.class,
             WeakestCommand.class

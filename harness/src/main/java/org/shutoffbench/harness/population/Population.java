@@ -86,10 +86,14 @@ public final class Population {
         Judgement judgement = scenario.judgement();
         double torqueNm = judgement.target().si();
         if (judgement.quantity() == JudgedQuantity.CLAMP_FORCE) {
-            torqueNm *=
-                    draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
+            torqueNm *= medianKappaOnM(family);
         }
         return new Target((float) torqueNm, (float) judgement.window().si());
+    }
+
+    /** Torque per clamp force of a family's median joint, m. */
+    public double medianKappaOnM(int family) {
+        return draw(family, 0, new MedianDraws(0)).law().torqueTension().kappaOnM();
     }
 
     /** What should worry someone about the families, though they can be tightened: one line each. */

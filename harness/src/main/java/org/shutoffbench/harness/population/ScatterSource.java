@@ -8,7 +8,7 @@ import org.shutoffbench.harness.scenario.Level;
 /**
  * One source of scatter: one number drawn at one level.
  *
- * @param group what it belongs to: joint, tool, sensors, supply or operator
+ * @param group what it belongs to: joint, tool, sensors, supply, operator or audit
  * @param name of the number, for example {@code friction mu_th}
  * @param stream of the draws at its level
  * @param level what shares one draw
@@ -29,7 +29,8 @@ public record ScatterSource(Group group, String name, Stream stream, Level level
         TOOL,
         SENSORS,
         SUPPLY,
-        OPERATOR
+        OPERATOR,
+        AUDIT
     }
 
     /** For people, for example {@code friction mu_th (lot)}. */

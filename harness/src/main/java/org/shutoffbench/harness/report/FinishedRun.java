@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.audit.AuditCount;
 import org.shutoffbench.harness.population.Population;
+import org.shutoffbench.harness.record.OutcomesFile;
 import org.shutoffbench.harness.record.RunFolder;
 import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.report.WorstJointsSection.Choice;
 import org.shutoffbench.harness.report.WorstJointsSection.Place;
+import org.shutoffbench.harness.scenario.AuditRecipe;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;
 import org.shutoffbench.harness.study.StudySummary;
@@ -65,8 +68,20 @@ public final class FinishedRun {
      */
     public Path writeReport() throws IOException {
         Path page = folder.resolve(RunFolder.REPORT);
-        TextFile.write(page, HtmlReport.html(summary, facts, worst(), Findings.read(folder, summary)));
+        TextFile.write(page, HtmlReport.html(summary, facts, worst(), Findings.read(folder, summary), audited()));
         return page;
+    }
+
+    /** Every row audited; null where the scenario has nobody audit. */
+    private VisitsSection.@Nullable Audited audited() throws IOException {
+        AuditRecipe recipe = population.scenario().audit();
+        if (recipe == null) {
+            return null;
+        }
+        AuditCount count =
+                new AuditCount(population, recipe, summary.strategies().size());
+        OutcomesFile.read(folder.resolve(RunFolder.OUTCOMES), summary.outcomesFormat(), count::add);
+        return new VisitsSection.Audited(population.scenario(), count);
     }
 
     private HtmlReport.@Nullable WorstJoints worst() throws IOException {

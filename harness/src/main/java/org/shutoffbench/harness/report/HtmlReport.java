@@ -52,6 +52,16 @@ public final class HtmlReport {
 
     /** The same with what other commands found. */
     static String html(StudySummary summary, RunFacts facts, @Nullable WorstJoints worst, Findings findings) {
+        return html(summary, facts, worst, findings, null);
+    }
+
+    /** The same with the audits of the run, where the scenario asks for them. */
+    static String html(
+            StudySummary summary,
+            RunFacts facts,
+            @Nullable WorstJoints worst,
+            Findings findings,
+            VisitsSection.@Nullable Audited audited) {
         Names names = new Names(summary);
         RateTables tables = new RateTables(summary, names);
         List<String> sections = new ArrayList<>();
@@ -70,6 +80,9 @@ public final class HtmlReport {
         LevelsSection levels = new LevelsSection(summary, names);
         if (levels.present()) {
             sections.add(levels.html(TEMPLATES));
+        }
+        if (audited != null) {
+            sections.add(new VisitsSection(summary, names, audited).html(TEMPLATES));
         }
         if (findings.present()) {
             sections.add(findings.html(TEMPLATES));

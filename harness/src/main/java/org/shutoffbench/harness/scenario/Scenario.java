@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param grouping which joints share lots, pieces and tools
  * @param jointsPerFamily number of joints unless a command says otherwise
  * @param seed root seed unless a command says otherwise
+ * @param audit how joints are checked by hand; null where nobody is asked to
+ * @param costs what time and mistakes cost; null where that is not told
  * @param pinned draws taken from another population; null for its own
  */
 public record Scenario(
@@ -43,6 +45,8 @@ public record Scenario(
         Grouping grouping,
         int jointsPerFamily,
         long seed,
+        @Nullable AuditRecipe audit,
+        @Nullable Costs costs,
         @Nullable PinnedDraws pinned) {
 
     /** Most joints per family in one run. */
@@ -53,6 +57,45 @@ public record Scenario(
         strategies = List.copyOf(strategies);
         tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
         operator = List.copyOf(operator);
+    }
+
+    /** A scenario in which nobody audits. */
+    public Scenario(
+            String name,
+            String note,
+            Judgement judgement,
+            ToolRecipe tool,
+            SensorRecipe sensors,
+            Amount supply,
+            double timeLimitS,
+            List<JointFamily> families,
+            List<StrategyEntry> strategies,
+            Map<String, SettingsTable> tables,
+            @Nullable SettingsTable calibration,
+            List<OperatorDraw> operator,
+            Grouping grouping,
+            int jointsPerFamily,
+            long seed,
+            @Nullable PinnedDraws pinned) {
+        this(
+                name,
+                note,
+                judgement,
+                tool,
+                sensors,
+                supply,
+                timeLimitS,
+                families,
+                strategies,
+                tables,
+                calibration,
+                operator,
+                grouping,
+                jointsPerFamily,
+                seed,
+                null,
+                null,
+                pinned);
     }
 
     /** The same with other strategies. */
@@ -73,6 +116,8 @@ public record Scenario(
                 grouping,
                 jointsPerFamily,
                 seed,
+                audit,
+                costs,
                 pinned);
     }
 

@@ -69,6 +69,9 @@ final class ScenarioReader {
         Grouping grouping = grouping();
         int joints = (int) root.wholeNumber("joints", 1, Scenario.MOST_JOINTS, 500);
         long seed = root.wholeNumber("seed", Long.MIN_VALUE, Long.MAX_VALUE, 1);
+        AuditReader audits = new AuditReader(root);
+        AuditRecipe audit = audits.audit(families);
+        Costs costs = audits.costs();
         PinnedDraws pinned = pinned();
         root.finish();
         problems.throwIfAny();
@@ -88,6 +91,8 @@ final class ScenarioReader {
                 grouping,
                 joints,
                 seed,
+                audit,
+                costs,
                 pinned);
     }
 

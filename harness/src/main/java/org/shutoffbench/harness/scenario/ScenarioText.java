@@ -40,6 +40,8 @@ final class ScenarioText {
         line(1, "joints_per_tool", Integer.toString(groups.jointsPerTool()));
         line(0, "joints", Integer.toString(scenario.jointsPerFamily()));
         line(0, "seed", Long.toString(scenario.seed()));
+        audit(scenario.audit());
+        costs(scenario.costs());
         PinnedDraws pinned = scenario.pinned();
         if (pinned != null) {
             open(0, "draws");
@@ -201,6 +203,47 @@ final class ScenarioText {
         open(0, "operator");
         scenario.operator()
                 .forEach(draw -> line(1, quoted(draw.setting()), draw.amount().written()));
+    }
+
+    private void audit(@Nullable AuditRecipe audit) {
+        if (audit == null) {
+            return;
+        }
+        open(0, "audit");
+        if (audit.lowest() != null || audit.highest() != null) {
+            open(1, "accept");
+            optional(2, "lowest", audit.lowest());
+            optional(2, "highest", audit.highest());
+        }
+        if (!audit.allows().isEmpty()) {
+            open(1, "allows");
+            audit.allows().forEach((family, torque) -> line(2, quoted(family), torque.text()));
+        }
+        audit.numbers().forEach((key, amount) -> line(1, key.key(), amount.written()));
+        line(1, "resolution", audit.resolution().text());
+        line(1, "skipped", audit.skipped().text());
+    }
+
+    private void costs(@Nullable Costs costs) {
+        if (costs == null) {
+            return;
+        }
+        open(0, "costs");
+        line(1, "currency", quoted(costs.currency()));
+        line(1, "per_hour", Double.toString(costs.perHour()));
+        line(1, "tightening", costs.tightening().text());
+        line(1, "audit", costs.audit().text());
+        line(1, "rework", costs.rework().text());
+        line(1, "rework_parts", Double.toString(costs.reworkParts()));
+        line(1, "escape", Double.toString(costs.escape()));
+        line(1, "sample", costs.sample().text());
+        line(1, "lot", Integer.toString(costs.lot()));
+    }
+
+    private void optional(int depth, String key, @Nullable Quantity quantity) {
+        if (quantity != null) {
+            line(depth, key, quantity.text());
+        }
     }
 
     private static Map<String, String> written(StrategyEntry entry) {

@@ -27,6 +27,16 @@ class ScenarioReferencePageTest {
     }
 
     @Test
+    void everyNumberOfAnAuditStandsThereWithUnitRangeAndDefault() throws IOException {
+        List<String> rows = new ArrayList<>();
+        for (AuditKey key : AuditKey.values()) {
+            rows.add("| `" + key.key() + "` | " + unit(key.dimension()) + " | " + key.range() + " | "
+                    + key.byDefault().written() + " | " + key.meaning() + " |");
+        }
+        assertThat(Files.readAllLines(PAGE)).containsAll(rows);
+    }
+
+    @Test
     void everyUnitStandsThere() throws IOException {
         assertThat(Files.readAllLines(PAGE)).containsAll(unitRows());
     }
