@@ -40,6 +40,17 @@ final class NutFriction {
     // flags and latches
     int direction;
     private int freeZone;
+
+    // the present zone of the free torque
+    private double freeOrigin;
+    private double free0;
+    private double free1;
+    private double free2;
+
+    // limits at the angle of the last slip question
+    private double limitsAngle = Double.NaN;
+    private double limitOn;
+    private double limitOff;
     private int clampZone;
     boolean galled;
     boolean yielded;
@@ -80,7 +91,8 @@ final class NutFriction {
         yielded = false;
         fractured = false;
         plasticAngle = 0;
-        freeZone = free.zoneAt(0);
+        enterFreeZone(free.zoneAt(0));
+        limitsAngle = Double.NaN;
         clampZone = LOOSE;
         if (gallingAngle <= 0) {
             gall();
@@ -123,24 +135,37 @@ final class NutFriction {
     }
 
     private double freeTorque(double nutAngle) {
-        double u = nutAngle - free.originRad(freeZone);
-        return free.coefficient(freeZone, 0) + u * (free.coefficient(freeZone, 1) + u * free.coefficient(freeZone, 2));
-    }
-
-    double torqueOn(double nutAngle) {
-        return freeTorque(nutAngle) + kappaOn * clampForce(nutAngle);
-    }
-
-    double torqueOff(double nutAngle) {
-        return freeTorque(nutAngle) + kappaOff * clampForce(nutAngle);
+        double u = nutAngle - freeOrigin;
+        return free0 + u * (free1 + u * free2);
     }
 
     double slipLimitOn(double nutAngle) {
-        return staticRatio * torqueOn(nutAngle);
+        askLimits(nutAngle);
+        return limitOn;
     }
 
     double slipLimitOff(double nutAngle) {
-        return staticRatio * torqueOff(nutAngle);
+        askLimits(nutAngle);
+        return limitOff;
+    }
+
+    /** A stuck nut is asked at the same angle again and again. */
+    private void askLimits(double nutAngle) {
+        if (nutAngle != limitsAngle) {
+            limitsAngle = nutAngle;
+            double force = clampForce(nutAngle);
+            double freely = freeTorque(nutAngle);
+            limitOn = staticRatio * (freely + kappaOn * force);
+            limitOff = staticRatio * (freely + kappaOff * force);
+        }
+    }
+
+    private void enterFreeZone(int zone) {
+        freeZone = zone;
+        freeOrigin = free.originRad(zone);
+        free0 = free.coefficient(zone, 0);
+        free1 = free.coefficient(zone, 1);
+        free2 = free.coefficient(zone, 2);
     }
 
     /**
@@ -155,9 +180,8 @@ final class NutFriction {
 
     /** Expands the resisting torque about a nut angle, signed: positive when it holds a nut that turns on. */
     void look(double nutAngle) {
-        double u = nutAngle - free.originRad(freeZone);
-        double f2 = free.coefficient(freeZone, 2);
-        double f1 = free.coefficient(freeZone, 1) + 2 * f2 * u;
+        double f2 = free2;
+        double f1 = free1 + 2 * f2 * (nutAngle - freeOrigin);
         double f0 = freeTorque(nutAngle);
         double elastic = nutAngle - snug - plasticAngle;
         double kappa = direction >= 0 ? kappaOn : kappaOff;
@@ -223,8 +247,9 @@ final class NutFriction {
 
     /** Handles the end of the zone found by the last look. */
     void cross() {
+        limitsAngle = Double.NaN;
         if (limit == FREE_LIMIT) {
-            freeZone += direction;
+            enterFreeZone(freeZone + direction);
         } else if (limit == GALLING_LIMIT) {
             gall();
         } else if (direction > 0) {
@@ -263,6 +288,7 @@ final class NutFriction {
     /** Sets the direction of motion; a nut that no longer turns on leaves the plastic branch. */
     void setDirection(int to) {
         direction = to;
+        limitsAngle = Double.NaN;
         if (clampZone == PLASTIC && to <= 0) {
             clampZone = ELASTIC;
         }
@@ -282,7 +308,8 @@ final class NutFriction {
         kappaOn = other.kappaOn;
         kappaOff = other.kappaOff;
         direction = other.direction;
-        freeZone = other.freeZone;
+        enterFreeZone(other.freeZone);
+        limitsAngle = Double.NaN;
         clampZone = other.clampZone;
         galled = other.galled;
         yielded = other.yielded;

@@ -107,7 +107,7 @@ final class Series {
      */
     static double firstFall(double[] c, double sign, double level, double from, double to, double[] scratch) {
         double start = sign * (c[0] - level);
-        if (from == 0 && start > 0 && start > excursion(c, to)) {
+        if (start > 0 && start > excursion(c, to)) {
             return NEVER;
         }
         int power = 0;
@@ -134,7 +134,7 @@ final class Series {
 
     private static double search(double[] g, double from, double to) {
         double left = from;
-        double atLeft = value(g, left);
+        double atLeft = left == 0 ? g[0] : value(g, left);
         if (atLeft < 0) {
             return from;
         }
@@ -152,7 +152,7 @@ final class Series {
                 width = 2 * width;
                 halvings = Math.max(0, halvings - 1);
             } else if (atRight < 0 && isMonotone(g, left, right, curvature)) {
-                return crossing(g, left, right);
+                return crossing(g, left, atLeft, right, atRight);
             } else if (halvings < DEEPEST_BISECTION) {
                 width = 0.5 * (right - left);
                 halvings++;
@@ -172,12 +172,10 @@ final class Series {
     }
 
     /** The only zero of a falling function between left (not negative) and right (negative). */
-    private static double crossing(double[] g, double from, double to) {
+    private static double crossing(double[] g, double from, double atFrom, double to, double atTo) {
         double left = from;
         double right = to;
-        double atLeft = value(g, left);
-        double atRight = value(g, right);
-        double tau = left + (right - left) * atLeft / (atLeft - atRight);
+        double tau = left + (right - left) * atFrom / (atFrom - atTo);
         for (int i = 0; i < 60; i++) {
             double at = value(g, tau);
             if (at >= 0) {

@@ -16,6 +16,10 @@ import org.shutoffbench.plant.Tightening.Reach;
  * <p>Weak drive on a weak battery can set a tool hopping from bounce to bounce, where every blow multiplies whatever
  * error it inherits. Such a run has no result to agree on: the reference plant itself, at a tolerance of 1e-9 instead of
  * 1e-10, moves by more than a hundredth of the allowance. These are told apart by that test alone and must stay rare.
+ *
+ * <p>Both plants count the instants at which their guard against endless events stepped on. The fast plant's count must be
+ * zero. The reference plant meets one now and then where a lug force ends with next to no slope: its located root and its
+ * rounded force then disagree on the side, and one step of 1 ns passes the spot. Such runs count only if all else agrees.
  */
 class SolverAgreementTest {
 
@@ -24,6 +28,7 @@ class SolverAgreementTest {
     private enum Result {
         AGREES,
         AGREES_BUT_FOR_BOUNCES,
+        AGREES_BUT_FOR_THE_REFERENCES_GUARD,
         UNSTEADY,
         DIFFERS
     }
@@ -40,6 +45,9 @@ class SolverAgreementTest {
         assertThat(count(seeds, Result.UNSTEADY))
                 .as("unsteady runs: %s", counts(seeds))
                 .isLessThanOrEqualTo(JOINTS / 1000);
+        assertThat(count(seeds, Result.AGREES_BUT_FOR_THE_REFERENCES_GUARD))
+                .as("runs in which the reference's guard stepped on: %s", counts(seeds))
+                .isLessThanOrEqualTo(3 * JOINTS / 1000);
         // contacts that graze (penetration under 1e-7 rad) may be seen by one and not by the other
         assertThat(count(seeds, Result.AGREES_BUT_FOR_BOUNCES))
                 .as("runs with another number of bounces: %s", counts(seeds))
@@ -53,8 +61,10 @@ class SolverAgreementTest {
         double allowed = 1e-4 * reference.clampForceN() + 1;
         if (Math.abs(fast.clampForceN() - reference.clampForceN()) <= allowed
                 && fast.blows() == reference.blows()
-                && fast.guardSteps() + reference.guardSteps() == 0) {
-            return fast.bouncesAtStop() == reference.bouncesAtStop() ? Result.AGREES : Result.AGREES_BUT_FOR_BOUNCES;
+                && fast.guardSteps() == 0) {
+            return fast.bouncesAtStop() != reference.bouncesAtStop()
+                    ? Result.AGREES_BUT_FOR_BOUNCES
+                    : reference.guardSteps() > 0 ? Result.AGREES_BUT_FOR_THE_REFERENCES_GUARD : Result.AGREES;
         }
         Tightening.End coarser = tightening.run(new ReferencePlant(10 * ReferencePlant.TOLERANCE));
         boolean moves = Math.abs(coarser.clampForceN() - reference.clampForceN()) > 0.01 * allowed
