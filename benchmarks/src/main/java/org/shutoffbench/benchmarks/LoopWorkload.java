@@ -162,10 +162,6 @@ final class LoopWorkload {
         loop = bench.newLoop();
     }
 
-    Bench bench() {
-        return bench;
-    }
-
     /** The first joints again, as many as said. */
     void tightenFromStart(int joints) {
         next = 0;

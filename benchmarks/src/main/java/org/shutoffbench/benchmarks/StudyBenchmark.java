@@ -21,11 +21,14 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import org.shutoffbench.harness.record.RunFolder;
 import org.shutoffbench.harness.record.RunIdentity;
+import org.shutoffbench.harness.run.Bench;
+import org.shutoffbench.harness.run.StrategyCatalogue;
+import org.shutoffbench.harness.scenario.ScenarioFile;
 import org.shutoffbench.harness.study.StudyRun;
 import org.shutoffbench.harness.study.StudySummary;
 
 /**
- * A whole study: six constant-drive strategies on the demo's four families, rows written, figures summarised. Joints per
+ * A whole study: five constant-drive strategies on the demo's four families, rows written, figures summarised. Joints per
  * second, all threads together.
  */
 @State(Scope.Benchmark)
@@ -43,8 +46,16 @@ public class StudyBenchmark {
     @Param({"1", "2"})
     public int threads = 1;
 
-    private final LoopWorkload workload = new LoopWorkload(LoopWorkload.DEMO, LoopWorkload.constantDrive());
+    private final Bench bench = bench();
     private Path folder = Path.of("");
+    private int studies;
+
+    private static Bench bench() {
+        StrategyCatalogue catalogue = new StrategyCatalogue();
+        String scenario = LoopWorkload.DEMO
+                + "strategies: [energy per blow, elapsed time, blow count, gated blow count, angle from snug]\n";
+        return Bench.of(new ScenarioFile(catalogue).parse("benchmark.yaml", scenario), 1, catalogue);
+    }
 
     /** Makes a place for the rows. */
     @Setup
@@ -67,7 +78,7 @@ public class StudyBenchmark {
     @OperationsPerInvocation(JOINTS)
     public StudySummary study() throws IOException, InterruptedException {
         RunIdentity identity = new RunIdentity("benchmark", "benchmark", 1, JOINTS_PER_FAMILY);
-        RunFolder rows = RunFolder.open(folder.resolve("run"), identity, true);
-        return new StudyRun(workload.bench(), JOINTS_PER_FAMILY).execute(rows, threads, done -> {});
+        RunFolder rows = RunFolder.open(folder.resolve("run-" + studies++), identity, true);
+        return new StudyRun(bench, JOINTS_PER_FAMILY).execute(rows, threads, done -> {});
     }
 }
