@@ -31,16 +31,14 @@ final class LoopWorkload {
     /** Joints that measurements cover in one go: 16 of every family of the demo. */
     static final int JOINTS_PER_EXECUTION = 64;
 
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             bench: 1
             name: benchmark
             judge: {quantity: clamping torque, target: 84 N*m, window: 15 %}
             tool: light
             sensors: good
             """;
-    static final String JOINT_A = HEAD
-            + """
+    static final String JOINT_A = HEAD + """
             families:
               A:
                 thread: M12x1.75
@@ -51,8 +49,7 @@ final class LoopWorkload {
                 running_torque: 0.2 N*m
                 yield: off
             """;
-    static final String DEMO = HEAD
-            + """
+    static final String DEMO = HEAD + """
             supply: {uniform: [0.93, 1]}
             families:
               hard plain:

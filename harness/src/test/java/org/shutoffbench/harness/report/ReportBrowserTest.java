@@ -54,7 +54,7 @@ class ReportBrowserTest {
         assertThat(browser.complaints()).isEmpty();
         assertThat(browser.requests()).containsExactly(page.toUri().toString());
         List<WebElement> charts = browser.all(".chart");
-        assertThat(charts).hasSize(4 + 3 + 2);
+        assertThat(charts).hasSize(4 + 4 + 3 + 2);
         for (WebElement chart : charts) {
             assertThat(browser.ink(chart))
                     .as(chart.getDomAttribute("data-title"))
