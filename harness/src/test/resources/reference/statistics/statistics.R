@@ -142,12 +142,13 @@ for (case in list(c(3, 100, .95), c(0, 50, .95), c(400, 1000, .99))) {
 # Kim-Nelson: k, n0, alpha
 out("kim-nelson eta", 6, 20, .05, value = .5 * ((2 * .05 / 5)^(-2 / 19) - 1))
 out("kim-nelson h2", 6, 20, .05, value = 19 * ((2 * .05 / 5)^(-2 / 19) - 1))
-# Clusters: a rate over 6 lots (counts, sizes), Korn and Graubard; and a mean
+# Clusters: a rate over 6 lots (counts, sizes), Wilson at Korn and Graubard's effective size; and a mean
 cnt <- c(3, 0, 7, 2, 1, 9); size <- c(40, 40, 50, 40, 30, 50); n <- sum(size); r <- sum(cnt) / n
 va <- 6 / 5 * sum((cnt - r * size)^2) / n^2; deff <- va / (r * (1 - r) / (n - 1))
 ne <- n / deff * (qt(.975, n - 1) / qt(.975, 5))^2
 out("cluster effect", 1, value = deff)
-out("cluster low", 1, value = qbeta(.025, r * ne, ne - r * ne + 1)); out("cluster high", 1, value = qbeta(.975, r * ne + 1, ne - r * ne))
+ci <- prop.test(r * ne, ne, correct = FALSE)$conf.int
+out("cluster low", 1, value = ci[1]); out("cluster high", 1, value = ci[2])
 sums <- c(400.2, 395.1, 520, 402.5, 301, 489); mu <- sum(sums) / n
 se <- sqrt(6 / 5 * sum((sums - mu * size)^2)) / n
 out("cluster mean high", 1, value = mu + qt(.975, 5) * se)

@@ -1,14 +1,13 @@
 package org.shutoffbench.harness.statistics;
 
-import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
  * Estimates from joints that come in clusters (few lots, few tools): joints of one cluster are not independent.
  *
- * <p>The variance is that of cluster totals about the common rate (ratio estimator). A rate gets the exact interval of as
- * many independent joints as the clusters are worth (source: Korn1998); a mean gets Student's with clusters less one
- * degrees of freedom.
+ * <p>The variance is that of cluster totals about the common rate (ratio estimator). A rate gets Wilson's interval of as
+ * many independent joints as the clusters are worth, few clusters counted by Student's law (sources: Korn1998, Franco2019); a
+ * mean gets Student's with clusters less one degrees of freedom.
  *
  * @param estimate rate or mean
  * @param interval with the confidence asked for
@@ -40,7 +39,7 @@ public record ClusterInterval(double estimate, Interval interval, double designE
         }
         double ratio = student(n - 1, confidence) / student(totals.clusters - 1.0, confidence);
         double worth = Math.min(n, n / designEffect * ratio * ratio);
-        return new ClusterInterval(rate, clopperPearson(rate, worth, confidence), designEffect);
+        return new ClusterInterval(rate, wilson(rate, worth, confidence), designEffect);
     }
 
     /**
@@ -68,12 +67,13 @@ public record ClusterInterval(double estimate, Interval interval, double designE
         return TDistribution.of(degreesOfFreedom).inverseSurvivalProbability((1 - confidence) / 2);
     }
 
-    private static Interval clopperPearson(double rate, double n, double confidence) {
-        double tail = (1 - confidence) / 2;
-        double count = rate * n;
-        double low = count <= 0 ? 0 : BetaDistribution.of(count, n - count + 1).inverseCumulativeProbability(tail);
-        double high = count >= n ? 1 : BetaDistribution.of(count + 1, n - count).inverseSurvivalProbability(tail);
-        return new Interval(low, high);
+    /** Wilson's interval of a sample whose size need not be whole. */
+    private static Interval wilson(double rate, double n, double confidence) {
+        double z = StandardNormal.twoSided(confidence);
+        double pull = z * z / n;
+        double centre = (rate + pull / 2) / (1 + pull);
+        double reach = z * Math.sqrt(rate * (1 - rate) / n + pull / (4 * n)) / (1 + pull);
+        return new Interval(rate <= 0 ? 0 : Math.max(0, centre - reach), rate >= 1 ? 1 : Math.min(1, centre + reach));
     }
 
     /** Sums over clusters. */
