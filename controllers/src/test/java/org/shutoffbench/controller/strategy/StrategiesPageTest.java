@@ -19,9 +19,10 @@ import org.shutoffbench.controller.Setting;
 import org.shutoffbench.controller.Settings;
 import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.conformance.OperationCount;
 import org.shutoffbench.controller.conformance.StateSize;
 
-/** docs/strategies.md says of every strategy what the strategy itself declares, and the state that is counted. */
+/** docs/strategies.md says of every strategy what the strategy itself declares, and the state and work that are counted. */
 class StrategiesPageTest {
 
     private static final int RATE_HZ = 10_000;
@@ -32,7 +33,8 @@ class StrategiesPageTest {
 
     @ParameterizedTest
     @MethodSource("strategies")
-    void theCardIsWhatTheStrategyDeclares(StrategyFactory factory) throws IOException {
+    void theCardIsWhatTheStrategyDeclaresAndWhatIsCounted(StrategyFactory factory)
+            throws IOException, ReflectiveOperationException {
         assertThat(Files.readAllLines(Path.of("../docs/strategies.md"))).contains(card(factory));
     }
 
@@ -44,10 +46,11 @@ class StrategiesPageTest {
                 .contains("## " + title.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + title.substring(1));
     }
 
-    private static String card(StrategyFactory factory) {
+    private static String card(StrategyFactory factory) throws ReflectiveOperationException {
         StrategyDescriptor descriptor = factory.descriptor();
         Provision everything = new Provision(RATE_HZ, EnumSet.allOf(Channel.class));
         int bytes = StateSize.of(factory.create(Settings.of(descriptor.settings(), Map.of()), everything));
+        OperationCount operations = OperationCount.of(factory.getClass());
         return "| "
                 + String.join(
                         " | ",
@@ -57,7 +60,9 @@ class StrategiesPageTest {
                                 channels(descriptor.optionalChannels()),
                                 names(descriptor, Setting.Role.TUNED),
                                 others(descriptor),
-                                Integer.toString(bytes)))
+                                Integer.toString(bytes),
+                                Long.toString(operations.worstTick()),
+                                Long.toString(operations.perBlow())))
                 + " |";
     }
 
