@@ -66,7 +66,6 @@ public final class ClaimFile {
             root.problem("index", "a claim names a coverage or an index, not both; leave one out");
         } else if (root.has("index")) {
             index = positive(root, "index", Dimension.PURE, "");
-            coverage = 1 - 2 * StandardNormal.survival(3 * index);
         } else {
             coverage = share(
                     root,
@@ -78,6 +77,9 @@ public final class ClaimFile {
                 root, "confidence", "decide how sure you must be before you believe it, for example confidence: 95 %");
         Claim.Population population = population();
         FailureRule failure = failure();
+        if (index != null) {
+            coverage = 1 - failure.limits() * StandardNormal.survival(3 * index);
+        }
         RiskPoint seller = seller();
         Double seconds = root.has("seconds_per_joint") ? positive(root, "seconds_per_joint", Dimension.TIME, "") : null;
         Claim.Gauge gauge = gauge(quantity);

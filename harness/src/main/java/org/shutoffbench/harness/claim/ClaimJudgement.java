@@ -71,10 +71,57 @@ final class ClaimJudgement {
         if (unsoundGauge()) {
             return ClaimTrial.Answer.UNDECIDED;
         }
-        if (upper() <= claim.allowed()) {
-            return ClaimTrial.Answer.SUPPORTED;
+        if (lower() > claim.allowed() || !families(GuardBand.Result.OUTSIDE).isEmpty()) {
+            return ClaimTrial.Answer.REFUTED;
         }
-        return lower() > claim.allowed() ? ClaimTrial.Answer.REFUTED : ClaimTrial.Answer.UNDECIDED;
+        return upper() <= claim.allowed()
+                        && (weighted() || families(GuardBand.Result.UNDECIDED).isEmpty())
+                ? ClaimTrial.Answer.SUPPORTED
+                : ClaimTrial.Answer.UNDECIDED;
+    }
+
+    private boolean weighted() {
+        return simulated != null && simulated.weight() > 0;
+    }
+
+    /**
+     * Families that the claim names, or that the file does, which the measured joints show to fail (outside), or do not show
+     * to hold (undecided): many good joints of one family do not speak for another. None where the file names no family.
+     */
+    private List<String> families(GuardBand.Result wanted) {
+        List<String> seen = joints.stream()
+                .map(MeasuredJoint::family)
+                .filter(java.util.Objects::nonNull)
+                .distinct()
+                .toList();
+        if (seen.isEmpty()) {
+            return List.of();
+        }
+        List<String> asked =
+                claim.population().anyFamily() ? seen : claim.population().families();
+        double shared = 1 - (1 - claim.confidence()) / asked.size();
+        return asked.stream().filter(family -> of(family, shared) == wanted).toList();
+    }
+
+    /** What the joints of one family say: outside where it fails, inside where it holds. */
+    private GuardBand.Result of(String family, double shared) {
+        List<GuardBand.Result> results = joints.stream()
+                .filter(joint -> family.equals(joint.family()))
+                .map(this::result)
+                .toList();
+        if (results.isEmpty()) {
+            return GuardBand.Result.UNDECIDED;
+        }
+        double n = results.size();
+        double bad = results.stream().filter(r -> r == GuardBand.Result.OUTSIDE).count();
+        double doubtful =
+                results.stream().filter(r -> r != GuardBand.Result.INSIDE).count();
+        if (!clustered() && RateBound.lower(bad, n, shared) > claim.allowed()) {
+            return GuardBand.Result.OUTSIDE;
+        }
+        return RateBound.upper(doubtful, n, claim.confidence()) <= claim.allowed()
+                ? GuardBand.Result.INSIDE
+                : GuardBand.Result.UNDECIDED;
     }
 
     /** The failing share is below this: undecided joints count as failing, joints of one lot as far as they are independent. */
@@ -150,10 +197,21 @@ final class ClaimJudgement {
         return repeat != null && joints.size() > 1 && repeat > UNSOUND_GAUGE * total();
     }
 
-    /** Standard deviation of single readings over all joints. */
+    /** Standard deviation of single readings within families: a mean shift between them would flatter the gauge. */
     private double total() {
-        List<Double> all = joints.stream().flatMap(j -> j.readings().stream()).toList();
-        return sd(all);
+        Map<String, List<Double>> byFamily = new LinkedHashMap<>();
+        for (MeasuredJoint joint : joints) {
+            byFamily.computeIfAbsent(String.valueOf(joint.family()), f -> new ArrayList<>())
+                    .addAll(joint.readings());
+        }
+        double squares = 0;
+        int freedom = 0;
+        for (List<Double> readings : byFamily.values()) {
+            int own = readings.size() - 1;
+            squares += own * sd(readings) * sd(readings);
+            freedom += own;
+        }
+        return freedom == 0 ? 0 : Math.sqrt(squares / freedom);
     }
 
     private static double sd(List<Double> values) {
@@ -189,12 +247,20 @@ final class ClaimJudgement {
         }
         return switch (answer()) {
             case SUPPORTED -> name + " is supported by " + joints.size() + " measured joints";
-            case REFUTED -> name + " is refuted: " + outside + " of " + joints.size() + " measured joints fail";
+            case REFUTED -> {
+                List<String> failing = families(GuardBand.Result.OUTSIDE);
+                yield name + " is refuted: " + outside + " of " + joints.size() + " measured joints fail"
+                        + (failing.isEmpty() ? "" : ", too many of " + String.join(", ", failing));
+            }
             case UNDECIDED -> name + " is undecided: " + needed();
         };
     }
 
     private String needed() {
+        if (upper() <= claim.allowed()) {
+            return "all joints together hold it, but it is not shown of "
+                    + String.join(", ", families(GuardBand.Result.UNDECIDED)) + "; measure more joints there";
+        }
         if (clustered()) {
             return "joints of one lot are not independent; measure joints from more lots";
         }

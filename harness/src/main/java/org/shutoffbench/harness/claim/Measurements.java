@@ -141,6 +141,15 @@ record Measurements(List<MeasuredJoint> joints) {
                 problem(line, columns.joint(), "is missing", "every reading says which joint it is of");
                 return;
             }
+            List<String> families = claim.population().families();
+            if (family != null && !claim.population().anyFamily() && !families.contains(family)) {
+                problem(
+                        line,
+                        String.valueOf(columns.family()),
+                        "found \"" + family + "\", of which the claim does not speak",
+                        NearestKey.remedy(family, families));
+                return;
+            }
             if (value == null || done == null) {
                 return;
             }

@@ -133,4 +133,89 @@ class ClaimJudgementTest {
         assertThat(new ClaimJudgement(claim, measured, weighted).page().text().replace('\n', ' '))
                 .contains("no longer one of measurements alone");
     }
+
+    private static Claim byFamily() {
+        return ClaimFile.parse(
+                "claim.yaml",
+                ClaimFileTest.WHOLE
+                        .replace("coverage: 99 %", "coverage: 90 %")
+                        .replace("families: any", "families: [hard, soft]")
+                        .replaceAll("(?m)^gauge:.*\\n", "")
+                        .replaceAll(
+                                "(?m)^measured:.*\\n",
+                                "measured: {value: torque, unit: N*m, joint: id, family: kind}\n"));
+    }
+
+    private static String rows(String family, int good, int bad) {
+        StringBuilder csv = new StringBuilder();
+        for (int i = 0; i < good + bad; i++) {
+            csv.append(family)
+                    .append(i)
+                    .append(',')
+                    .append(family)
+                    .append(',')
+                    .append(i < good ? 84 : 60)
+                    .append('\n');
+        }
+        return csv.toString();
+    }
+
+    /** 6 of 500 are 1.2 % and the claim allows 10 %, but 6 of 10 soft ones fail. */
+    @Test
+    void manyGoodJointsOfOneFamilyDoNotSpeakForAnother() throws IOException {
+        String head = "id,kind,torque\n";
+        assertThat(judge(byFamily(), head + rows("hard", 490, 0) + rows("soft", 4, 6))
+                        .title())
+                .contains("is refuted", "too many of soft");
+        assertThat(judge(byFamily(), head + rows("hard", 490, 0) + rows("soft", 10, 0))
+                        .title())
+                .contains("is undecided", "not shown of soft");
+        assertThat(judge(byFamily(), head + rows("hard", 490, 0)).title()).contains("not shown of soft");
+        assertThat(judge(byFamily(), head + rows("hard", 29, 0) + rows("soft", 29, 0))
+                        .title())
+                .contains("is supported");
+    }
+
+    @Test
+    void aFamilyOfWhichTheClaimDoesNotSpeakIsRefusedWithItsRow() {
+        assertThatThrownBy(() -> judge(byFamily(), "id,kind,torque\n1,hard,84\n2,sotf,84\n"))
+                .hasMessageContaining("m.csv:3: kind: found \"sotf\"")
+                .hasMessageContaining("did you mean \"soft\"?");
+    }
+
+    /** Within families the gauge scatters as much as the joints do; the shift between them would hide it. */
+    @Test
+    void aMeanShiftDoesNotFlatterTheGauge() throws IOException {
+        Claim claim = ClaimFile.parse(
+                "claim.yaml",
+                ClaimFileTest.WHOLE
+                        .replaceAll("(?m)^gauge:.*\\n", "")
+                        .replaceAll(
+                                "(?m)^measured:.*\\n",
+                                "measured: {value: torque, unit: N*m, joint: id, family: kind, reading: r}\n"));
+        StringBuilder csv = new StringBuilder("id,kind,r,torque\n");
+        for (int i = 0; i < 40; i++) {
+            double middle = (i < 20 ? 76 : 92) + i % 5 * 0.5;
+            csv.append(i)
+                    .append(i < 20 ? ",hard,1," : ",soft,1,")
+                    .append(middle - 0.5)
+                    .append('\n');
+            csv.append(i)
+                    .append(i < 20 ? ",hard,2," : ",soft,2,")
+                    .append(middle + 0.5)
+                    .append('\n');
+        }
+        assertThat(judge(claim, csv.toString()).title()).contains("cannot be judged with this gauge");
+    }
+
+    /** C_pk 1 leaves 0.135 % of a normal population beyond one limit and 0.27 % beyond two (ISO-22514-2). */
+    @Test
+    void anIndexCountsTheLimitsThatTheFailureHas() {
+        String index = ClaimFileTest.WHOLE.replace("coverage: 99 %", "index: 1").replaceAll("(?m)^seller:.*\\n", "");
+        assertThat(ClaimFile.parse("c", index).coverage())
+                .isCloseTo(0.9973002, org.assertj.core.api.Assertions.within(1e-7));
+        assertThat(ClaimFile.parse("c", index.replace("outside the tolerance", "below the tolerance"))
+                        .coverage())
+                .isCloseTo(0.9986501, org.assertj.core.api.Assertions.within(1e-7));
+    }
 }
