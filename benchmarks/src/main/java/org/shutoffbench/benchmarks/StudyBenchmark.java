@@ -77,7 +77,7 @@ public class StudyBenchmark {
     @Benchmark
     @OperationsPerInvocation(JOINTS)
     public StudySummary study() throws IOException, InterruptedException {
-        RunIdentity identity = new RunIdentity("benchmark", "benchmark", 1, JOINTS_PER_FAMILY);
+        RunIdentity identity = new RunIdentity("benchmark", "benchmark", 1, JOINTS_PER_FAMILY, "fixed");
         RunFolder rows = RunFolder.open(folder.resolve("run-" + studies++), identity, true);
         return new StudyRun(bench, JOINTS_PER_FAMILY).execute(rows, threads, done -> {});
     }
