@@ -1,7 +1,7 @@
 package org.shutoffbench.controller.signal;
 
 /**
- * Tracks a level and its rate of change from noisy samples with fixed gains (Kalata 1984: `kalata1984` in
+ * Tracks a level and its rate of change from noisy samples with fixed gains ({@code Kalata1984} in
  * docs/references.md). Samples that are not finite are predicted over.
  */
 public final class AlphaBetaFilter {

@@ -1,7 +1,8 @@
 package org.shutoffbench.controller.signal;
 
 /**
- * One-sided cumulative sum: finds a lasting rise of a signal's mean soonest for a given rate of false alarms (Page 1954: `page1954` in docs/references.md).
+ * One-sided cumulative sum: finds a lasting rise of a signal's mean soonest for a given rate of false alarms ({@code Page1954} in
+ * docs/references.md).
  * S = max(0, S + x - k), alarm when S exceeds h.
  */
 public final class Cusum {

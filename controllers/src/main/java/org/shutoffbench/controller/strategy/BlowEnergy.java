@@ -54,6 +54,11 @@ final class BlowEnergy {
         speed.update(carrierSpeedRadPerS, SPEED_ERROR);
     }
 
+    /** Carrier speed before blows, smoothed, rad/s. */
+    float carrierSpeedRadPerS() {
+        return speed.level();
+    }
+
     /** Work that such a blow does on the nut, J; positive. */
     float workJ() {
         return transmission * Math.max(LEAST_ENERGY_J, atRestJ + perSpeedJs * speed.level());

@@ -29,6 +29,7 @@ public final class Strategies {
         enter(all, new TorqueMinusPrevailing.Factory());
         enter(all, new TorqueGradient.Factory());
         enter(all, new EnergyPerBlow.Factory());
+        enter(all, new LearnedRegression.Factory());
         enter(all, new AdaptiveEstimation());
         return Collections.unmodifiableMap(all);
     }

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             JointCommand.class,
             TuneCommand.class,
+            TrainCommand.class,
             CalibrateCommand.class,
             ConformCommand.class,
             VisitsCommand.class,

@@ -24,6 +24,7 @@ class ResolvedScenarioPropertyTest {
                                 "reference-joints",
                                 "harbour-walkway",
                                 "hidden-lock-nut",
+                                "harbour-walkway-learned",
                                 "shifts/friction-scatter-doubled",
                                 "shifts/another-coating",
                                 "shifts/weak-battery",
