@@ -19,7 +19,6 @@ import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.ScenarioFile;
-import org.shutoffbench.harness.scenario.StrategyEntry;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -191,7 +190,7 @@ final class ClaimCommand implements Runnable {
             Scenario scenario = new ScenarioFile(catalogue).read(scenarioFile);
             List<Integer> chosen = new ArrayList<>();
             for (String name : strategies) {
-                chosen.add(strategy(scenario, name));
+                chosen.add(Checks.strategy(scenario, name, scenarioFile));
             }
             long rootSeed = seed == null ? scenario.seed() : seed;
             ClaimPage found;
@@ -214,20 +213,6 @@ final class ClaimCommand implements Runnable {
                             + ", " + bank + " tightenings",
                     spec.commandLine().getOut());
             return 0;
-        }
-
-        private int strategy(Scenario scenario, String wanted) {
-            List<String> known = new ArrayList<>();
-            for (int s = 0; s < scenario.strategies().size(); s++) {
-                StrategyEntry entry = scenario.strategies().get(s);
-                String full = entry.label() + " (" + entry.settings() + ")";
-                if (wanted.equals(entry.label()) || wanted.equals(full)) {
-                    return s;
-                }
-                known.add(full);
-            }
-            throw new InputException("--strategy \"" + wanted + "\" is not in " + scenarioFile + ", which has "
-                    + (known.isEmpty() ? "none" : String.join(", ", known)));
         }
     }
 

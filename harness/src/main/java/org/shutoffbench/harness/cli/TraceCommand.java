@@ -223,16 +223,6 @@ final class TraceCommand implements Callable<Integer> {
         if (ending.strategy == null) {
             return 0;
         }
-        List<String> known = new ArrayList<>();
-        for (int s = 0; s < scenario.strategies().size(); s++) {
-            StrategyEntry entry = scenario.strategies().get(s);
-            String full = entry.label() + " (" + entry.settings() + ")";
-            if (ending.strategy.equals(entry.label()) || ending.strategy.equals(full)) {
-                return s;
-            }
-            known.add(full);
-        }
-        throw new InputException("--strategy \"" + ending.strategy + "\" is not in " + scenarioFile + ", which has "
-                + String.join(", ", known));
+        return Checks.strategy(scenario, ending.strategy, scenarioFile);
     }
 }

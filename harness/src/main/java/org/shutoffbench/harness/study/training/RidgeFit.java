@@ -13,15 +13,36 @@ import org.shutoffbench.controller.strategy.QuadraticModel;
 /**
  * Ridge regression of what the energy balance leaves unexplained on a quadratic in standardised features
  * ({@code Hoerl1970} in docs/references.md): minimises sum (y - c'x)^2 + penalty n sum c_i^2, the constant not penalised.
- *
- * @param means of the features over the training blows
- * @param scales their standard deviations
- * @param coefficients of the terms, N m
  */
-record RidgeFit(double[] means, double[] scales, double[] coefficients) {
+final class RidgeFit {
 
     /** A feature that hardly varies is not blown up. */
     private static final double LEAST_SCALE = 1e-3;
+
+    private final double[] means;
+    private final double[] scales;
+    private final double[] coefficients;
+
+    private RidgeFit(double[] means, double[] scales, double[] coefficients) {
+        this.means = means;
+        this.scales = scales;
+        this.coefficients = coefficients;
+    }
+
+    /** Means of the features over the training blows. */
+    double[] means() {
+        return means.clone();
+    }
+
+    /** Standard deviations of the features. */
+    double[] scales() {
+        return scales.clone();
+    }
+
+    /** Of the terms, N m. */
+    double[] coefficients() {
+        return coefficients.clone();
+    }
 
     static RidgeFit of(List<Blow> blows, double penalty) {
         double[] means = new double[BlowFeatures.COUNT];

@@ -69,7 +69,8 @@ final class TrainingJoints {
     /** Truth beside what the recorder heard. */
     private static final class BlowLog implements ClosedLoop.Witness {
 
-        private record Heard(float[] features, double balanceNm, int blow) {}
+        /** A blow whose truth is not known yet, and its number. */
+        private record Heard(Blow blow, int number) {}
 
         private final JointLaw law;
         private final double enoughNm;
@@ -92,7 +93,8 @@ final class TrainingJoints {
             }
             nowNm = OutcomeRule.clampingTorqueNm(law, plant.state());
             if (recorder.takeFresh()) {
-                heard.add(new Heard(recorder.features(), recorder.balanceNm(), plant.state().blows));
+                heard.add(new Heard(
+                        new Blow(recorder.features(), recorder.balanceNm(), Double.NaN), plant.state().blows));
             }
             if (nowNm > enoughNm) {
                 recorder.stop();
@@ -113,9 +115,9 @@ final class TrainingJoints {
         List<Blow> blows() {
             List<Blow> blows = new ArrayList<>();
             for (Heard each : heard) {
-                if (each.blow() + 1 < restNm.size()) {
-                    double middle = (restNm.get(each.blow()) + restNm.get(each.blow() + 1)) / 2;
-                    blows.add(new Blow(each.features(), each.balanceNm(), middle));
+                if (each.number() + 1 < restNm.size()) {
+                    double middle = (restNm.get(each.number()) + restNm.get(each.number() + 1)) / 2;
+                    blows.add(each.blow().labelled(middle));
                 }
             }
             return blows;
