@@ -3,7 +3,9 @@ package org.shutoffbench.harness.claim;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.Verdict;
@@ -62,10 +64,20 @@ public final class ClaimDesk {
         List<Contestant> contestants =
                 strategies.stream().map(bench.contestants()::get).toList();
         List<String> names = scenario.families().stream().map(f -> f.name()).toList();
+        List<List<Integer>> asked = new ArrayList<>();
         for (Claim claim : claims) {
             requireSame(claim, scenario);
-            SimulatedJoints joints = SimulatedJoints.tighten(
-                    bench.with(contestants), claim.quantity(), families(claim, names), bank, threads, progress);
+            asked.add(families(claim, names));
+        }
+        Map<List<Integer>, SimulatedJoints> banks = new HashMap<>();
+        for (int c = 0; c < claims.size(); c++) {
+            Claim claim = claims.get(c);
+            SimulatedJoints joints = banks.get(asked.get(c));
+            if (joints == null) {
+                joints = SimulatedJoints.tighten(
+                        bench.with(contestants), claim.quantity(), asked.get(c), bank, threads, progress);
+                banks.put(asked.get(c), joints);
+            }
             ClaimPlan plan = ClaimPlan.of(claim);
             for (int s = 0; s < strategies.size(); s++) {
                 StrategyEntry entry = scenario.strategies().get(strategies.get(s));

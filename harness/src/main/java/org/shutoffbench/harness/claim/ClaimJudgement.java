@@ -126,21 +126,24 @@ final class ClaimJudgement {
 
     /** The failing share is below this: undecided joints count as failing, joints of one lot as far as they are independent. */
     double upper() {
-        long failing = outside + undecided;
-        double weighted = simulated == null ? 0 : simulated.weight();
-        double extraFailing = simulated == null ? 0 : weighted * simulated.failing();
-        double extra = simulated == null ? 0 : weighted * simulated.n();
-        double exact = RateBound.upper(failing + extraFailing, joints.size() + extra, claim.confidence());
+        double exact = RateBound.upper(
+                outside + undecided + weightedFailing(), joints.size() + weightedJoints(), claim.confidence());
         return clustered() ? Math.max(exact, byLot(true).interval().high()) : exact;
     }
 
     /** The failing share is above this: only joints that are proved outside count. */
     double lower() {
-        double weighted = simulated == null ? 0 : simulated.weight();
-        double extraFailing = simulated == null ? 0 : weighted * simulated.failing();
-        double extra = simulated == null ? 0 : weighted * simulated.n();
-        double exact = RateBound.lower(outside + extraFailing, joints.size() + extra, claim.confidence());
+        double exact =
+                RateBound.lower(outside + weightedFailing(), joints.size() + weightedJoints(), claim.confidence());
         return clustered() ? Math.min(exact, byLot(false).interval().low()) : exact;
+    }
+
+    private double weightedFailing() {
+        return simulated == null ? 0 : simulated.weight() * simulated.failing();
+    }
+
+    private double weightedJoints() {
+        return simulated == null ? 0 : simulated.weight() * simulated.n();
     }
 
     private boolean clustered() {

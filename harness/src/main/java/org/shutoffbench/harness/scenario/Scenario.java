@@ -121,6 +121,29 @@ public record Scenario(
                 pinned);
     }
 
+    /** The same with other families. */
+    public Scenario withFamilies(List<JointFamily> others) {
+        return new Scenario(
+                name,
+                note,
+                judgement,
+                tool,
+                sensors,
+                supply,
+                timeLimitS,
+                others,
+                strategies,
+                tables,
+                calibration,
+                operator,
+                grouping,
+                jointsPerFamily,
+                seed,
+                audit,
+                costs,
+                pinned);
+    }
+
     /** Index of a family by name; -1 where there is none. */
     public int familyIndex(String family) {
         for (int i = 0; i < families.size(); i++) {

@@ -84,26 +84,9 @@ final class PrevailingScans {
 
     /** The median joint of a family, its prevailing torque set. */
     private DrawnCase medianWith(int family, double torqueNm) {
-        Scenario s = bench.scenario();
-        List<JointFamily> families = new ArrayList<>(s.families());
+        List<JointFamily> families = new ArrayList<>(bench.scenario().families());
         families.set(family, withPrevailing(families.get(family), torqueNm));
-        Scenario set = new Scenario(
-                s.name(),
-                s.note(),
-                s.judgement(),
-                s.tool(),
-                s.sensors(),
-                s.supply(),
-                s.timeLimitS(),
-                families,
-                s.strategies(),
-                s.tables(),
-                s.calibration(),
-                s.operator(),
-                s.grouping(),
-                s.jointsPerFamily(),
-                s.seed(),
-                s.pinned());
+        Scenario set = bench.scenario().withFamilies(families);
         return new Population(set).draw(family, 0, new MedianDraws(0));
     }
 
