@@ -11,7 +11,7 @@ import org.shutoffbench.tool.ReferenceTools;
 public final class FastPlant implements Plant {
 
     /** Greatest last term of a series, rad/s. */
-    static final double SPEED_TOLERANCE = 1e-6;
+    static final double SPEED_TOLERANCE = 3e-6;
 
     /** Events in a row without progress before the guard steps over them. */
     private static final int GUARD = 64;
@@ -23,6 +23,9 @@ public final class FastPlant implements Plant {
     private static final double PART_SWINGS = 1.5;
 
     private static final double JOIN_SWINGS = 1.1;
+
+    /** A loose nut that its friction stops sooner is not worth lumping, s. */
+    private static final double RUNDOWN_S = 6e-3;
 
     private final PlantState state = new PlantState();
     private final MotorAndCam drive = new MotorAndCam();
@@ -208,14 +211,16 @@ public final class FastPlant implements Plant {
 
     /** The lugs are far enough apart for clocks of their own. */
     private boolean mayPart() {
-        if (lug != Together.FREE || nut.turnsLoose()) {
+        if (lug != Together.FREE || runsDown(nutSpeed)) {
             return false;
         }
-        double speed = Math.abs(hammerSpeed) + Math.abs(anvilSpeed) + Math.abs(twist) / together.apartStepS();
         if (lower.ringsFreely(nutAngle, twist, anvilSpeed)) {
             return -(psi + twist) > PART_SWINGS * lower.swing(twist, anvilSpeed);
         }
-        return -psi > 4 * speed * together.apartStepS() || (psi < 0 && lower.rests(nut.direction, twist, anvilSpeed));
+        double closing = Math.max(0, hammerSpeed - anvilSpeed)
+                + 2 * Math.abs(anvilSpeed - nutSpeed)
+                + 2 * Math.abs(twist) / together.apartStepS();
+        return -psi > closing * together.apartStepS() || (psi < 0 && lower.rests(nut.direction, twist, anvilSpeed));
     }
 
     private void expandApart() {
@@ -238,9 +243,15 @@ public final class FastPlant implements Plant {
                 plannedS = touch;
                 touchIsDue = true;
             }
-        } else if (nut.turnsLoose() || mayMeet()) {
+        } else if (runsDown(lower.nutSpeed(timeS)) || mayMeet()) {
             join();
         }
+    }
+
+    /** The nut turns on loosely for so long that its socket stops ringing: better followed together, then as one. */
+    private boolean runsDown(double speed) {
+        double inertia = tool.socket().anvilInertiaKgM2() + tool.socket().nutInertiaKgM2();
+        return nut.turnsLoose() && speed * inertia > RUNDOWN_S * nut.r0;
     }
 
     private void join() {
@@ -265,13 +276,18 @@ public final class FastPlant implements Plant {
         }
     }
 
+    /** The gap may close within the planned step, however badly the speeds change. */
     private boolean mayMeet() {
         double gap = lower.nutAngle
                 + lower.turn(timeS)
                 + lower.twist(timeS)
                 + lugPitch * state.lugsPassed
                 - upper.hammerAngle(timeS);
-        return gap <= (upper.fastestHammer() + lower.fastestAnvil()) * (plannedS - timeS);
+        double span = plannedS - timeS;
+        double closing = upper.hammerSpeed(timeS)
+                - lower.anvilSpeed(timeS)
+                + span * (upper.fiercestHammer(plannedS) + lower.fiercestAnvil());
+        return gap <= Math.max(0, closing) * span;
     }
 
     // ---- moving on

@@ -12,7 +12,6 @@ final class Lower {
     private final double[] nutSpeed = Series.allocate();
     private final double[] twist = Series.allocate();
     private final double[] turn = Series.allocate();
-    private final double[] turnSquared = Series.allocate();
     private final double[] torque = Series.allocate();
     private final double[] scratch = Series.allocate();
 
@@ -125,36 +124,47 @@ final class Lower {
 
     private void coefficients() {
         boolean sliding = nut.direction != 0;
-        for (int k = 0; k <= Series.ORDER; k++) {
-            torque[k] = stiffness * twist[k] + damping * (anvilSpeed[k] - nutSpeed[k]);
+        boolean curved = nut.r2 != 0;
+        double perNut = sliding ? inverseNut : 0;
+        double anvilByAnvil = -inverseAnvil * damping;
+        double anvilByTwist = -inverseAnvil * stiffness;
+        double nutByAnvil = perNut * damping;
+        double nutByTwist = perNut * stiffness;
+        double nutByTurn = -perNut * nut.r1;
+        double anvil = anvilSpeed[0];
+        double ofNut = nutSpeed[0];
+        double ofSocket = stiffness * twist[0] + damping * (anvil - ofNut);
+        double nextAnvil = -inverseAnvil * ofSocket;
+        double nextNut = !sliding ? 0 : perNut * (ofNut == 0 ? nut.netAtRest(ofSocket) : ofSocket - nut.r0);
+        torque[0] = ofSocket;
+        for (int k = 1; ; k++) {
+            double r = stepS * Series.RECIPROCAL[k];
+            double phi = r * (anvil - ofNut);
+            double angle = r * ofNut;
+            anvil = r * nextAnvil;
+            ofNut = r * nextNut;
+            anvilSpeed[k] = anvil;
+            nutSpeed[k] = ofNut;
+            twist[k] = phi;
+            turn[k] = angle;
+            torque[k] = Math.fma(damping, anvil - ofNut, stiffness * phi);
             if (k == Series.ORDER) {
-                break;
+                return;
             }
-            double r = stepS * Series.RECIPROCAL[k + 1];
-            anvilSpeed[k + 1] = -r * inverseAnvil * torque[k];
-            nutSpeed[k + 1] = sliding ? r * inverseNut * (torque[k] - friction(k)) : 0;
-            twist[k + 1] = r * (anvilSpeed[k] - nutSpeed[k]);
-            turn[k + 1] = r * nutSpeed[k];
-            if (k == 0 && sliding && nutSpeed[0] == 0) {
-                nutSpeed[1] = r * inverseNut * nut.netAtRest(torque[0]);
+            nextAnvil = Math.fma(anvilByAnvil, anvil, Math.fma(-anvilByAnvil, ofNut, anvilByTwist * phi));
+            nextNut = Math.fma(
+                    nutByAnvil, anvil, Math.fma(-nutByAnvil, ofNut, Math.fma(nutByTwist, phi, nutByTurn * angle)));
+            if (curved) {
+                nextNut -= perNut * nut.r2 * square(turn, k);
             }
         }
     }
 
-    private double friction(int k) {
-        return resistance(nut, turn, turnSquared, k);
-    }
-
-    /** Coefficient k of the resisting torque, one product of series where the joint law is a parabola. */
-    static double resistance(NutFriction nut, double[] turn, double[] turnSquared, int k) {
-        double sum = k == 0 ? nut.r0 : nut.r1 * turn[k];
-        if (nut.r2 != 0) {
-            double square = 0;
-            for (int i = 1; i < k; i++) {
-                square += turn[i] * turn[k - i];
-            }
-            turnSquared[k] = square;
-            sum += nut.r2 * square;
+    /** Coefficient k of the square of a series without constant term. */
+    static double square(double[] c, int k) {
+        double sum = 0;
+        for (int i = 1; i < k; i++) {
+            sum += c[i] * c[k - i];
         }
         return sum;
     }
@@ -188,9 +198,9 @@ final class Lower {
         endS = baseS + best * stepS;
     }
 
-    /** Bound on the anvil's speed within the series. */
-    double fastestAnvil() {
-        return Math.abs(anvilSpeed[0]) + Series.excursion(anvilSpeed, horizon);
+    /** Bound on the anvil's acceleration within the series. */
+    double fiercestAnvil() {
+        return Series.steepest(anvilSpeed, horizon) / stepS;
     }
 
     private double tau(double timeS) {

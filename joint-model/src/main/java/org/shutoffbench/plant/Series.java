@@ -18,6 +18,9 @@ final class Series {
     /** Step times rate over order: what one more power shrinks a term by. */
     private static final double NEXT_TERM_RATIO = 0.2;
 
+    /** Roots are sought to this part of the step. */
+    private static final double ROUNDING = 1e-15;
+
     private static final int DEEPEST_BISECTION = 50;
 
     private Series() {}
@@ -63,6 +66,20 @@ final class Series {
         return Math.fma(Math.fma(a5, t2, a4), t4 * t4, low);
     }
 
+    /** Bound on the slope's size within [0, tau]. */
+    static double steepest(double[] c, double tau) {
+        double t2 = tau * tau;
+        double t4 = t2 * t2;
+        double a0 = Math.fma(2 * Math.abs(c[2]), tau, Math.abs(c[1]));
+        double a1 = Math.fma(4 * Math.abs(c[4]), tau, 3 * Math.abs(c[3]));
+        double a2 = Math.fma(6 * Math.abs(c[6]), tau, 5 * Math.abs(c[5]));
+        double a3 = Math.fma(8 * Math.abs(c[8]), tau, 7 * Math.abs(c[7]));
+        double a4 = Math.fma(10 * Math.abs(c[10]), tau, 9 * Math.abs(c[9]));
+        double a5 = Math.fma(12 * Math.abs(c[12]), tau, 11 * Math.abs(c[11]));
+        double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
+        return Math.fma(Math.fma(a5, t2, a4), t4 * t4, low);
+    }
+
     /** Bound on the second derivative within [0, tau]. */
     static double curvature(double[] c, double tau) {
         double t2 = tau * tau;
@@ -96,6 +113,13 @@ final class Series {
         double a5 = Math.fma(Math.abs(c[12]), tau, Math.abs(c[11]));
         double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
         return tau * Math.fma(Math.fma(a5, t2, a4), t4 * t4, low);
+    }
+
+    /** Chord and curvature alone show that the series stays between two limits on [0, tau]. */
+    static boolean staysWithin(double[] c, double low, double high, double tau) {
+        double end = value(c, tau);
+        double sag = 0.125 * curvature(c, tau) * tau * tau;
+        return Math.min(c[0], end) - sag > low && Math.max(c[0], end) + sag < high;
     }
 
     /**
@@ -152,7 +176,7 @@ final class Series {
                 width = 2 * width;
                 halvings = Math.max(0, halvings - 1);
             } else if (atRight < 0 && isMonotone(g, left, right, curvature)) {
-                return crossing(g, left, atLeft, right, atRight);
+                return crossing(g, left, atLeft, right, atRight, curvature);
             } else if (halvings < DEEPEST_BISECTION) {
                 width = 0.5 * (right - left);
                 halvings++;
@@ -172,7 +196,7 @@ final class Series {
     }
 
     /** The only zero of a falling function between left (not negative) and right (negative). */
-    private static double crossing(double[] g, double from, double atFrom, double to, double atTo) {
+    private static double crossing(double[] g, double from, double atFrom, double to, double atTo, double curvature) {
         double left = from;
         double right = to;
         double tau = left + (right - left) * atFrom / (atFrom - atTo);
@@ -183,11 +207,16 @@ final class Series {
             } else {
                 right = tau;
             }
-            double next = tau - at / slope(g, tau);
-            if (!(next >= left && next <= right)) {
+            double slope = slope(g, tau);
+            double next = tau - at / slope;
+            boolean isNewton = next >= left && next <= right;
+            if (!isNewton) {
                 next = 0.5 * (left + right);
             }
-            if (Math.abs(next - tau) <= 1e-15 * to || right - left <= 1e-15 * to) {
+            double step = next - tau;
+            // what Newton's step leaves is at most half the curvature over the slope times its square
+            if (right - left <= ROUNDING * to
+                    || (isNewton && curvature * step * step <= ROUNDING * to * Math.abs(slope))) {
                 return next;
             }
             tau = next;

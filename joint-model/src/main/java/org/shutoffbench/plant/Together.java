@@ -24,7 +24,6 @@ final class Together {
     final double[] turn = Series.allocate();
     final double[] lugTorque = Series.allocate();
     final double[] socketTorque = Series.allocate();
-    private final double[] turnSquared = Series.allocate();
     private final double[] heldCamTorque = Series.allocate();
     private final double[] scratch = Series.allocate();
 
@@ -36,9 +35,9 @@ final class Together {
     private static final int RIGID = 2;
 
     /** A lumped socket rings less than this, rad. */
-    private static final double LUMPED_RINGING_RAD = 1e-10;
+    private static final double LUMPED_RINGING_RAD = 1e-12;
     /** Rigid contact: ringing torque over lug torque. */
-    private static final double RIGID_RINGING = 1e-5;
+    private static final double RIGID_RINGING = 1e-7;
     /** Creep of lugs and socket is parts per thousand of the speed; each pass gains as many digits. */
     private static final int CREEP_PASSES = 3;
     /** Lugs nearer than this are not lumped, rad. */
@@ -137,63 +136,98 @@ final class Together {
         watch(lug);
     }
 
+    /**
+     * Every speed's next coefficient is one row of a matrix times the present coefficients; rows are written so that the
+     * newest value enters last, since the chain from order to order is what a step waits for.
+     */
     private void expandFull(boolean contact) {
-        boolean held = drive.isCarrierHeld();
         boolean sliding = nut.direction != 0;
         boolean curved = nut.r2 != 0;
-        double camStiffness = drive.camStiffness;
-        double camDamping = drive.camDamping;
-        double motorSlope = drive.motorSlope;
+        double perCarrier = drive.isCarrierHeld() ? 0 : inverseCarrier;
+        double perNut = sliding ? inverseNut : 0;
+        double camSpring = drive.camStiffness;
+        double camDamper = drive.camDamping;
+        double lugSpring = contact ? lugStiffness : 0;
+        double lugDamper = contact ? lugDamping : 0;
+        double carrierByCarrier = -perCarrier * (camDamper + drive.motorSlope);
+        double carrierByHammer = perCarrier * camDamper;
+        double carrierByLag = -perCarrier * camSpring;
+        double hammerByCarrier = inverseHammer * camDamper;
+        double hammerByHammer = -inverseHammer * (camDamper + lugDamper);
+        double hammerByAnvil = inverseHammer * lugDamper;
+        double hammerByLag = inverseHammer * camSpring;
+        double hammerByGap = -inverseHammer * lugSpring;
+        double anvilByHammer = inverseAnvil * lugDamper;
+        double anvilByAnvil = -inverseAnvil * (lugDamper + socketDamping);
+        double anvilByNut = inverseAnvil * socketDamping;
+        double anvilByGap = inverseAnvil * lugSpring;
+        double anvilByTwist = -inverseAnvil * socketStiffness;
+        double nutByAnvil = perNut * socketDamping;
+        double nutByTwist = perNut * socketStiffness;
+        double nutByTurn = -perNut * nut.r1;
+
         double carrier = carrierSpeed[0];
         double hammer = hammerSpeed[0];
         double anvil = anvilSpeed[0];
-        double onNut = nutSpeed[0];
-        double lag = delta[0];
-        double gap = psi[0];
-        double phi = twist[0];
-        double angle = 0;
-        double cam = drive.camTorque(lag, carrier - hammer);
-        double onCarrier = held ? 0 : drive.netOnCarrier(carrier, drive.motorTorque(carrier), cam);
-        double ofLug = lugStiffness * gap + lugDamping * (hammer - anvil);
-        double ofSocket = socketStiffness * phi + socketDamping * (anvil - onNut);
-        double friction = nut.r0;
-        double net = !sliding ? 0 : onNut == 0 ? nut.netAtRest(ofSocket) : ofSocket - friction;
-        lugTorque[0] = ofLug;
-        socketTorque[0] = ofSocket;
-        for (int k = 0; k < Series.ORDER; k++) {
-            double r = stepS * Series.RECIPROCAL[k + 1];
-            double pressed = contact ? ofLug : 0;
-            double nextCarrier = r * inverseCarrier * onCarrier;
-            double nextHammer = r * inverseHammer * (cam - pressed);
-            double nextAnvil = r * inverseAnvil * (pressed - ofSocket);
-            double nextNut = r * inverseNut * net;
-            lag = r * (carrier - hammer);
-            gap = r * (hammer - anvil);
-            phi = r * (anvil - onNut);
-            angle = r * onNut;
-            carrier = nextCarrier;
-            hammer = nextHammer;
-            anvil = nextAnvil;
-            onNut = nextNut;
-            carrierSpeed[k + 1] = carrier;
-            hammerSpeed[k + 1] = hammer;
-            anvilSpeed[k + 1] = anvil;
-            nutSpeed[k + 1] = onNut;
-            delta[k + 1] = lag;
-            psi[k + 1] = gap;
-            twist[k + 1] = phi;
-            turn[k + 1] = angle;
-            cam = camStiffness * lag + camDamping * (carrier - hammer);
-            onCarrier = held ? 0 : -motorSlope * carrier - cam;
-            ofLug = lugStiffness * gap + lugDamping * (hammer - anvil);
-            ofSocket = socketStiffness * phi + socketDamping * (anvil - onNut);
-            lugTorque[k + 1] = ofLug;
-            socketTorque[k + 1] = ofSocket;
-            friction = nut.r1 * angle;
-            if (curved) {
-                friction = Lower.resistance(nut, turn, turnSquared, k + 1);
+        double ofNut = nutSpeed[0];
+        double cam = drive.camTorque(delta[0], carrier - hammer);
+        double pressed = lugSpring * psi[0] + lugDamper * (hammer - anvil);
+        double ofSocket = socketStiffness * twist[0] + socketDamping * (anvil - ofNut);
+        double onNut = !sliding ? 0 : ofNut == 0 ? nut.netAtRest(ofSocket) : ofSocket - nut.r0;
+        double nextCarrier = perCarrier * drive.netOnCarrier(carrier, drive.motorTorque(carrier), cam);
+        double nextHammer = inverseHammer * (cam - pressed);
+        double nextAnvil = inverseAnvil * (pressed - ofSocket);
+        double nextNut = perNut * onNut;
+        for (int k = 1; ; k++) {
+            double r = stepS * Series.RECIPROCAL[k];
+            double lag = r * (carrier - hammer);
+            double gap = r * (hammer - anvil);
+            double phi = r * (anvil - ofNut);
+            double angle = r * ofNut;
+            carrier = r * nextCarrier;
+            hammer = r * nextHammer;
+            anvil = r * nextAnvil;
+            ofNut = r * nextNut;
+            carrierSpeed[k] = carrier;
+            hammerSpeed[k] = hammer;
+            anvilSpeed[k] = anvil;
+            nutSpeed[k] = ofNut;
+            delta[k] = lag;
+            psi[k] = gap;
+            twist[k] = phi;
+            turn[k] = angle;
+            if (k == Series.ORDER) {
+                break;
             }
-            net = sliding ? ofSocket - friction : 0;
+            nextCarrier = Math.fma(carrierByCarrier, carrier, Math.fma(carrierByHammer, hammer, carrierByLag * lag));
+            nextHammer = Math.fma(
+                    hammerByAnvil,
+                    anvil,
+                    Math.fma(
+                            hammerByHammer,
+                            hammer,
+                            Math.fma(hammerByCarrier, carrier, Math.fma(hammerByGap, gap, hammerByLag * lag))));
+            nextAnvil = Math.fma(
+                    anvilByHammer,
+                    hammer,
+                    Math.fma(
+                            anvilByAnvil,
+                            anvil,
+                            Math.fma(anvilByNut, ofNut, Math.fma(anvilByTwist, phi, anvilByGap * gap))));
+            nextNut = Math.fma(
+                    nutByAnvil, anvil, Math.fma(-nutByAnvil, ofNut, Math.fma(nutByTwist, phi, nutByTurn * angle)));
+            if (curved) {
+                nextNut -= perNut * nut.r2 * Lower.square(turn, k);
+            }
+        }
+        followTorques();
+    }
+
+    /** Torque through lugs and socket, as if the lugs pressed. */
+    private void followTorques() {
+        for (int k = 0; k <= Series.ORDER; k++) {
+            lugTorque[k] = Math.fma(lugDamping, hammerSpeed[k] - anvilSpeed[k], lugStiffness * psi[k]);
+            socketTorque[k] = Math.fma(socketDamping, anvilSpeed[k] - nutSpeed[k], socketStiffness * twist[k]);
         }
     }
 
@@ -366,7 +400,9 @@ final class Together {
         if (stuck) {
             double on = nut.slipLimitOn(nutAngle) - socketTorque[0];
             double back = nut.slipLimitOff(nutAngle) + socketTorque[0];
-            if (!(Math.min(on, back) > Series.excursion(socketTorque, part))) {
+            if (!(Math.min(on, back) > Series.excursion(socketTorque, part))
+                    && !Series.staysWithin(
+                            socketTorque, -nut.slipLimitOff(nutAngle), nut.slipLimitOn(nutAngle), part)) {
                 watchFor(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
                 watchFor(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
             }

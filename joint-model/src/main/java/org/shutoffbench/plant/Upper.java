@@ -51,76 +51,68 @@ final class Upper {
     }
 
     private void coefficients() {
-        boolean held = drive.isCarrierHeld();
-        double stiffness = drive.camStiffness;
-        double damping = drive.camDamping;
-        double slope = drive.motorSlope;
+        double perCarrier = drive.isCarrierHeld() ? 0 : inverseCarrier;
+        double carrierByCarrier = -perCarrier * (drive.camDamping + drive.motorSlope);
+        double carrierByHammer = perCarrier * drive.camDamping;
+        double carrierByLag = -perCarrier * drive.camStiffness;
+        double hammerByCarrier = inverseHammer * drive.camDamping;
+        double hammerByLag = inverseHammer * drive.camStiffness;
         double carrier = carrierSpeed[0];
         double hammer = hammerSpeed[0];
         double cam = drive.camTorque(delta[0], carrier - hammer);
-        double onCarrier = held ? 0 : drive.netOnCarrier(carrier, drive.motorTorque(carrier), cam);
-        for (int k = 0; k < Series.ORDER; k++) {
-            double r = stepS * Series.RECIPROCAL[k + 1];
+        double nextCarrier = perCarrier * drive.netOnCarrier(carrier, drive.motorTorque(carrier), cam);
+        double nextHammer = inverseHammer * cam;
+        for (int k = 1; ; k++) {
+            double r = stepS * Series.RECIPROCAL[k];
             double lag = r * (carrier - hammer);
-            hammerAngle[k + 1] = r * hammer;
-            carrier = r * inverseCarrier * onCarrier;
-            hammer = r * inverseHammer * cam;
-            carrierSpeed[k + 1] = carrier;
-            hammerSpeed[k + 1] = hammer;
-            delta[k + 1] = lag;
-            cam = stiffness * lag + damping * (carrier - hammer);
-            onCarrier = held ? 0 : -slope * carrier - cam;
+            hammerAngle[k] = r * hammer;
+            carrier = r * nextCarrier;
+            hammer = r * nextHammer;
+            carrierSpeed[k] = carrier;
+            hammerSpeed[k] = hammer;
+            delta[k] = lag;
+            if (k == Series.ORDER) {
+                return;
+            }
+            nextCarrier = Math.fma(carrierByCarrier, carrier, Math.fma(carrierByHammer, hammer, carrierByLag * lag));
+            nextHammer = Math.fma(hammerByCarrier, carrier, Math.fma(-hammerByCarrier, hammer, hammerByLag * lag));
         }
     }
 
     private void watch() {
-        double best = horizon;
+        best = horizon;
         event = Event.NONE;
-        double t = Series.firstFall(delta, -1, drive.deltaHigh, 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = Event.CAM_ABOVE;
-        }
-        t = Series.firstFall(delta, 1, drive.deltaLow, 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = Event.CAM_BELOW;
+        if (!Series.staysWithin(delta, drive.deltaLow, drive.deltaHigh, best)) {
+            watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
+            watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
         }
         if (drive.isCarrierHeld()) {
-            watchHeldCarrier(best);
-            return;
-        }
-        t = Series.firstFall(carrierSpeed, -1, drive.speedHigh, 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = Event.MOTOR_ABOVE;
-        }
-        t = Series.firstFall(carrierSpeed, 1, drive.speedLow, 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = Event.MOTOR_BELOW;
+            watchHeldCarrier();
+        } else if (!Series.staysWithin(carrierSpeed, drive.speedLow, drive.speedHigh, best)) {
+            watchFor(Event.MOTOR_ABOVE, carrierSpeed, -1, drive.speedHigh);
+            watchFor(Event.MOTOR_BELOW, carrierSpeed, 1, drive.speedLow);
         }
         endS = baseS + best * stepS;
     }
 
-    private void watchHeldCarrier(double soFar) {
-        double best = soFar;
+    private double best;
+
+    private void watchFor(int what, double[] c, double sign, double level) {
+        double t = Series.firstFall(c, sign, level, 0, best, scratch);
+        if (t <= best) {
+            best = t;
+            event = what;
+        }
+    }
+
+    private void watchHeldCarrier() {
         double[] cam = heldCamTorque;
         for (int k = 0; k <= Series.ORDER; k++) {
             cam[k] = drive.camStiffness * delta[k] - drive.camDamping * hammerSpeed[k];
         }
         cam[0] += drive.camConstant;
-        double t = Series.firstFall(cam, -1, drive.dragTorque(), 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = Event.CARRIER_BACK;
-        }
-        t = Series.firstFall(cam, 1, -drive.dragTorque(), 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = Event.CARRIER_ON;
-        }
-        endS = baseS + best * stepS;
+        watchFor(Event.CARRIER_BACK, cam, -1, drive.dragTorque());
+        watchFor(Event.CARRIER_ON, cam, 1, -drive.dragTorque());
     }
 
     private final double[] heldCamTorque = Series.allocate();
@@ -131,9 +123,9 @@ final class Upper {
         return t == Series.NEVER ? t : baseS + t * stepS;
     }
 
-    /** Bound on the hammer's speed within the series. */
-    double fastestHammer() {
-        return Math.abs(hammerSpeed[0]) + Series.excursion(hammerSpeed, horizon);
+    /** Bound on the hammer's acceleration up to a time. */
+    double fiercestHammer(double untilS) {
+        return Series.steepest(hammerSpeed, tau(untilS)) / stepS;
     }
 
     private double tau(double timeS) {
