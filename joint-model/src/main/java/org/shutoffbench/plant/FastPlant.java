@@ -24,6 +24,20 @@ public final class FastPlant implements Plant {
 
     private static final double JOIN_SWINGS = 1.1;
 
+    /** An anvil nearer to the hammer than this is followed with it, rad. */
+    private static final double NEAR_RAD = 1e-9;
+
+    /** Lugs nearer than this do not part, rad. */
+    private static final double LEAST_GAP_RAD = 1e-8;
+
+    /** A hammer that many times as fast as the anvil rings goes over its lug once, not back and forth. */
+    private static final double SURE_TO_PASS = 3;
+
+    private static final int PASS_PASSES = 20;
+
+    /** The instant of a pass is sought to this, s. */
+    private static final double PASS_ROUNDING_S = 1e-13;
+
     /** A loose nut that its friction stops sooner is not worth lumping, s. */
     private static final double RUNDOWN_S = 6e-3;
 
@@ -45,6 +59,8 @@ public final class FastPlant implements Plant {
     private boolean touchIsDue;
     /** The hammer comes within reach of the ringing anvil. */
     private boolean nearIsDue;
+    /** The lifted hammer's lug goes over the lug of an anvil that only rings: nothing else changes. */
+    private boolean passIsDue;
 
     private int lug;
     private boolean lugForceIsZero;
@@ -173,6 +189,7 @@ public final class FastPlant implements Plant {
             return;
         }
         touchIsDue = false;
+        passIsDue = false;
         if (upper.endS < plannedS) {
             upper.event = Event.NONE;
             upper.endS = plannedS;
@@ -211,7 +228,7 @@ public final class FastPlant implements Plant {
 
     /** The lugs are far enough apart for clocks of their own. */
     private boolean mayPart() {
-        if (lug != Together.FREE || runsDown(nutSpeed)) {
+        if (lug != Together.FREE || runsDown(nutSpeed) || psi > -LEAST_GAP_RAD) {
             return false;
         }
         if (lower.ringsFreely(nutAngle, twist, anvilSpeed)) {
@@ -235,7 +252,10 @@ public final class FastPlant implements Plant {
         plannedS = Math.min(upper.endS, lower.endS);
         touchIsDue = false;
         nearIsDue = false;
-        if (lower.ringing) {
+        passIsDue = false;
+        if (lower.gliding) {
+            planBehindGlidingAnvil();
+        } else if (lower.ringing) {
             planBesideRingingAnvil();
         } else if (lower.still) {
             double touch = upper.reachesS(lower.nutAngle + lugPitch * state.lugsPassed, timeS, plannedS);
@@ -251,7 +271,7 @@ public final class FastPlant implements Plant {
     /** The nut turns on loosely for so long that its socket stops ringing: better followed together, then as one. */
     private boolean runsDown(double speed) {
         double inertia = tool.socket().anvilInertiaKgM2() + tool.socket().nutInertiaKgM2();
-        return nut.turnsLoose() && speed * inertia > RUNDOWN_S * nut.r0;
+        return nut.turnsLoose() && !lower.glides() && speed * inertia > RUNDOWN_S * nut.r0;
     }
 
     private void join() {
@@ -270,6 +290,42 @@ public final class FastPlant implements Plant {
             return;
         }
         double near = upper.reachesS(level - swing, timeS, plannedS);
+        if (near <= plannedS) {
+            double pass = drive.isEngaged() ? Series.NEVER : passS(near, level, swing);
+            passIsDue = pass <= plannedS;
+            nearIsDue = !passIsDue;
+            plannedS = passIsDue ? pass : near;
+        }
+    }
+
+    /** When a hammer faster than the anvil can ring goes over its lug, from a time at which it comes within its swing. */
+    private double passS(double nearS, double level, double swing) {
+        double t = nearS;
+        for (int i = 0; i < PASS_PASSES; i++) {
+            double speed = upper.hammerSpeed(t);
+            if (speed < SURE_TO_PASS * lower.fastestRinging(swing)) {
+                return Series.NEVER;
+            }
+            double gap = level + lower.twist(t) - upper.hammerAngle(t);
+            double step = gap / (speed - lower.anvilSpeed(t));
+            t += step;
+            if (Math.abs(step) <= PASS_ROUNDING_S) {
+                return t > timeS ? t : Series.NEVER;
+            }
+        }
+        return Series.NEVER;
+    }
+
+    /** The hammer flies on its own until it may catch up with the anvil that rings about its even course. */
+    private void planBehindGlidingAnvil() {
+        Glide anvil = lower.glide;
+        double swing = anvil.swingFrom(timeS) + NEAR_RAD;
+        double course = lower.nutAngle + anvil.courseAngle(timeS) + lugPitch * state.lugsPassed;
+        if (course - upper.hammerAngle(timeS) <= JOIN_SWINGS * swing) {
+            join();
+            return;
+        }
+        double near = upper.catchesS(course - swing, anvil.courseSpeed(timeS), anvil.slowing(), timeS, plannedS);
         if (near <= plannedS) {
             plannedS = near;
             nearIsDue = true;
@@ -303,6 +359,10 @@ public final class FastPlant implements Plant {
         }
         if (nearIsDue) {
             nearIsDue = false;
+            return;
+        }
+        if (passIsDue || (touchIsDue && !drive.isEngaged())) {
+            pass();
             return;
         }
         if (touchIsDue) {
@@ -392,7 +452,7 @@ public final class FastPlant implements Plant {
         drive.enterCamZone(zone);
         if (isTogether && !drive.isEngaged() && lug != Together.FREE) {
             lug = Together.FREE;
-            pass();
+            passTogether();
         }
     }
 
@@ -425,7 +485,7 @@ public final class FastPlant implements Plant {
     private void touch() {
         psi = 0;
         if (!drive.isEngaged()) {
-            pass();
+            passTogether();
             return;
         }
         lug = Together.CONTACT;
@@ -442,8 +502,12 @@ public final class FastPlant implements Plant {
     /** The lifted hammer's lug goes over the anvil's. */
     private void pass() {
         state.lugsPassed++;
-        psi -= lugPitch;
         blowIsDue = true;
+    }
+
+    private void passTogether() {
+        pass();
+        psi -= lugPitch;
     }
 
     // ---- look-ups
@@ -605,6 +669,7 @@ public final class FastPlant implements Plant {
         upperIsStale = from.upperIsStale;
         lowerIsStale = from.lowerIsStale;
         touchIsDue = from.touchIsDue;
+        passIsDue = from.passIsDue;
         nearIsDue = from.nearIsDue;
         lug = from.lug;
         lugForceIsZero = from.lugForceIsZero;

@@ -8,6 +8,9 @@ final class Lower {
     /** A stuck nut's anvil with less swing than this rests, rad. */
     private static final double RESTING_SWING_RAD = 1e-9;
 
+    /** A shorter glide is not worth beginning, series. */
+    private static final double SHORTEST_GLIDE = 1.5;
+
     private final double[] anvilSpeed = Series.allocate();
     private final double[] nutSpeed = Series.allocate();
     private final double[] twist = Series.allocate();
@@ -36,7 +39,11 @@ final class Lower {
     /** The anvil rings on a stuck nut without the strength to move it. */
     boolean ringing;
 
+    /** The nut turns on against a constant torque. */
+    boolean gliding;
+
     private final Ring ring = new Ring();
+    final Glide glide = new Glide();
 
     Lower(NutFriction nut) {
         this.nut = nut;
@@ -53,8 +60,10 @@ final class Lower {
         ring.start(stiffness, damping, inverseAnvil);
         double both = inverseAnvil + inverseNut;
         slidingStepS = Steps.forRate(Steps.rate(stiffness * both, damping * both));
+        glide.start(tool.socket());
         still = false;
         ringing = false;
+        gliding = false;
     }
 
     /** Expands from a state. */
@@ -68,6 +77,7 @@ final class Lower {
         nut.look(angle);
         still = rests(nut.direction, phi, omegaAnvil);
         ringing = false;
+        gliding = false;
         if (still) {
             rest();
             return;
@@ -79,6 +89,14 @@ final class Lower {
             event = Event.NONE;
             return;
         }
+        if (glides()) {
+            endS = glide.begin(timeS, omegaAnvil, omegaNut, phi, nut.r0, nut.reach);
+            gliding = endS - timeS > SHORTEST_GLIDE * slidingStepS;
+            if (gliding) {
+                event = Event.NONE;
+                return;
+            }
+        }
         stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
         coefficients();
         horizon = Steps.usable(tolerance, Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed)));
@@ -88,6 +106,11 @@ final class Lower {
     /** A stuck nut whose anvil has stopped ringing. */
     boolean rests(int direction, double phi, double omegaAnvil) {
         return direction == 0 && Math.abs(phi) + Math.abs(omegaAnvil) / ringRate < RESTING_SWING_RAD;
+    }
+
+    /** The nut turns on against a constant torque, and the socket's ringing is known for all times. */
+    boolean glides() {
+        return nut.turnsEvenly() && glide.isPossible();
     }
 
     /** The nut is stuck and the swing of the anvil cannot move it. */
@@ -104,6 +127,11 @@ final class Lower {
     /** Bound on the twist that a state can swing to. */
     double swing(double phi, double omegaAnvil) {
         return ring.swing(phi, omegaAnvil);
+    }
+
+    /** Bound on the speed of a ringing anvil with a swing, rad/s. */
+    double fastestRinging(double swing) {
+        return ringRate * swing;
     }
 
     /** Socket torque on a nut at rest. */
@@ -208,23 +236,23 @@ final class Lower {
     }
 
     double anvilSpeed(double timeS) {
-        return ringing ? ring.speed(timeS) : Series.value(anvilSpeed, tau(timeS));
+        return ringing ? ring.speed(timeS) : gliding ? glide.anvilSpeed(timeS) : Series.value(anvilSpeed, tau(timeS));
     }
 
     double nutSpeed(double timeS) {
-        return ringing ? 0 : Series.value(nutSpeed, tau(timeS));
+        return ringing ? 0 : gliding ? glide.nutSpeed(timeS) : Series.value(nutSpeed, tau(timeS));
     }
 
     double twist(double timeS) {
-        return ringing ? ring.twist(timeS) : Series.value(twist, tau(timeS));
+        return ringing ? ring.twist(timeS) : gliding ? glide.twist(timeS) : Series.value(twist, tau(timeS));
     }
 
     double turn(double timeS) {
-        return ringing ? 0 : Series.value(turn, tau(timeS));
+        return ringing ? 0 : gliding ? glide.turn(timeS) : Series.value(turn, tau(timeS));
     }
 
     double torque(double timeS) {
-        return ringing ? ring.torque(timeS) : Series.value(torque, tau(timeS));
+        return ringing ? ring.torque(timeS) : gliding ? glide.torque(timeS) : Series.value(torque, tau(timeS));
     }
 
     void copyFrom(Lower other) {
@@ -249,7 +277,9 @@ final class Lower {
         event = other.event;
         still = other.still;
         ringing = other.ringing;
+        gliding = other.gliding;
         ring.copyFrom(other.ring);
+        glide.copyFrom(other.glide);
     }
 
     private static void copy(double[] from, double[] to) {

@@ -134,6 +134,11 @@ final class NutFriction {
         return direction > 0 && clampZone == LOOSE;
     }
 
+    /** Turning on loosely against a torque that does not change. */
+    boolean turnsEvenly() {
+        return turnsLoose() && free1 == 0 && free2 == 0;
+    }
+
     private double freeTorque(double nutAngle) {
         double u = nutAngle - freeOrigin;
         return free0 + u * (free1 + u * free2);

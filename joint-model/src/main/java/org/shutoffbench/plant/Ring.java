@@ -100,6 +100,10 @@ final class Ring {
         return Math.sqrt(angle * angle + quadrature * quadrature);
     }
 
+    boolean oscillates() {
+        return oscillates;
+    }
+
     /** The socket torque of such a swing stays below a limit. */
     boolean staysBelow(double limit, double angle, double speed) {
         return oscillates && torquePerSwing * swing(angle, speed) < limit;

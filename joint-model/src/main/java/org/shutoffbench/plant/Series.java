@@ -80,17 +80,17 @@ final class Series {
         return Math.fma(Math.fma(a5, t2, a4), t4 * t4, low);
     }
 
-    /** Bound on the second derivative within [0, tau]. */
-    static double curvature(double[] c, double tau) {
+    /** Bound within [0, tau] on how far the second derivative strays from its value at 0. */
+    static double bend(double[] c, double tau) {
         double t2 = tau * tau;
         double t4 = t2 * t2;
-        double a0 = Math.fma(6 * Math.abs(c[3]), tau, 2 * Math.abs(c[2]));
-        double a1 = Math.fma(20 * Math.abs(c[5]), tau, 12 * Math.abs(c[4]));
-        double a2 = Math.fma(42 * Math.abs(c[7]), tau, 30 * Math.abs(c[6]));
-        double a3 = Math.fma(72 * Math.abs(c[9]), tau, 56 * Math.abs(c[8]));
-        double a4 = Math.fma(110 * Math.abs(c[11]), tau, 90 * Math.abs(c[10]));
-        double low = Math.fma(Math.fma(a3, t2, a2), t4, Math.fma(a1, t2, a0));
-        return Math.fma(Math.fma(132 * Math.abs(c[12]), t2, a4), t4 * t4, low);
+        double a1 = Math.fma(12 * Math.abs(c[4]), tau, 6 * Math.abs(c[3]));
+        double a2 = Math.fma(30 * Math.abs(c[6]), tau, 20 * Math.abs(c[5]));
+        double a3 = Math.fma(56 * Math.abs(c[8]), tau, 42 * Math.abs(c[7]));
+        double a4 = Math.fma(90 * Math.abs(c[10]), tau, 72 * Math.abs(c[9]));
+        double a5 = Math.fma(132 * Math.abs(c[12]), tau, 110 * Math.abs(c[11]));
+        double low = Math.fma(Math.fma(a4, t2, a3), t4, Math.fma(a2, t2, a1));
+        return tau * Math.fma(a5, t4 * t4, low);
     }
 
     /**
@@ -118,8 +118,10 @@ final class Series {
     /** Chord and curvature alone show that the series stays between two limits on [0, tau]. */
     static boolean staysWithin(double[] c, double low, double high, double tau) {
         double end = value(c, tau);
-        double sag = 0.125 * curvature(c, tau) * tau * tau;
-        return Math.min(c[0], end) - sag > low && Math.max(c[0], end) + sag < high;
+        double rest = bend(c, tau);
+        double part = 0.125 * tau * tau;
+        return Math.min(c[0], end) - part * Math.max(0, rest + 2 * c[2]) > low
+                && Math.max(c[0], end) + part * Math.max(0, rest - 2 * c[2]) < high;
     }
 
     /**
@@ -162,37 +164,54 @@ final class Series {
         if (atLeft < 0) {
             return from;
         }
-        double curvature = curvature(g, to);
-        // walk from the left in intervals on which the chord and the curvature bound decide
-        double width = to - from;
+        // walk from the left in intervals on which bounds of the second derivative decide
+        double right = to;
         int halvings = 0;
         while (left < to) {
-            double right = Math.min(to, left + width);
             double atRight = value(g, right);
-            double sag = 0.125 * curvature * (right - left) * (right - left);
-            if (Math.min(atLeft, atRight) > sag) {
+            double width = right - left;
+            double rest = bend(g, right);
+            double up = Math.max(0, rest + 2 * g[2]);
+            double down = Math.max(0, rest - 2 * g[2]);
+            boolean isBelow = atRight < 0;
+            if (isBelow ? fallsOnce(g, left, right, up, down) : staysAbove(g, left, atLeft, right, atRight, up, down)) {
+                if (isBelow) {
+                    return crossing(g, left, atLeft, right, atRight, Math.max(up, down));
+                }
                 left = right;
                 atLeft = atRight;
-                width = 2 * width;
+                right = Math.min(to, left + 2 * width);
                 halvings = Math.max(0, halvings - 1);
-            } else if (atRight < 0 && isMonotone(g, left, right, curvature)) {
-                return crossing(g, left, atLeft, right, atRight, curvature);
             } else if (halvings < DEEPEST_BISECTION) {
-                width = 0.5 * (right - left);
+                right = left + 0.5 * width;
                 halvings++;
-            } else if (atRight < 0) {
+            } else if (isBelow) {
                 return right;
             } else {
                 left = right;
                 atLeft = atRight;
+                right = Math.min(to, left + width);
             }
         }
         return NEVER;
     }
 
-    private static boolean isMonotone(double[] g, double left, double right, double curvature) {
-        double turn = -curvature * (right - left);
-        return slope(g, left) < turn || slope(g, right) < turn;
+    /** A function that is not negative at left and negative at right has one zero between: it is concave or only falls. */
+    private static boolean fallsOnce(double[] g, double left, double right, double up, double down) {
+        double width = right - left;
+        return up == 0 || slope(g, left) < -up * width || slope(g, right) < -down * width;
+    }
+
+    /** A function that is not negative at either end is not between: it stays near its chord or has no turning point. */
+    private static boolean staysAbove(
+            double[] g, double left, double atLeft, double right, double atRight, double up, double down) {
+        double width = right - left;
+        if (up == 0 || Math.min(atLeft, atRight) > 0.125 * up * width * width) {
+            return true;
+        }
+        double atStart = slope(g, left);
+        double atEnd = slope(g, right);
+        return atStart >= down * width || atStart <= -up * width || atEnd >= up * width || atEnd <= -down * width;
     }
 
     /** The only zero of a falling function between left (not negative) and right (negative). */

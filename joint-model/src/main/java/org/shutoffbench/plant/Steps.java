@@ -35,15 +35,25 @@ final class Steps {
 
     /** Part of the step in (0, 1] on which the greatest last term stays below the tolerance. */
     static double usable(double tolerance, double greatestLast) {
-        double last = greatestLast;
-        double part = 1;
-        while (last > tolerance && part > SMALLEST_PART) {
-            part *= 0.8;
-            last *= SHRINK;
+        double excess = greatestLast / tolerance;
+        if (!(excess > 1)) {
+            return 1;
         }
-        return part;
+        int grain = (int) (Double.doubleToRawLongBits(excess) >> GRAIN_SHIFT) - GRAIN_OF_ONE;
+        return grain < PARTS.length ? PARTS[grain] : SMALLEST_PART;
     }
 
-    /** 0.8 to the power of the order. */
-    private static final double SHRINK = Math.pow(0.8, Series.ORDER);
+    // excess is rounded up to the next of four grains per power of two
+    private static final int GRAIN_SHIFT = 50;
+    private static final int GRAIN_OF_ONE = (int) (Double.doubleToRawLongBits(1) >> GRAIN_SHIFT);
+    private static final double[] PARTS = parts();
+
+    private static double[] parts() {
+        double[] parts = new double[4 * (int) Math.ceil(-Series.ORDER * Math.log(SMALLEST_PART) / Math.log(2))];
+        for (int i = 0; i < parts.length; i++) {
+            double excess = Double.longBitsToDouble((long) (GRAIN_OF_ONE + i + 1) << GRAIN_SHIFT);
+            parts[i] = StrictMath.pow(excess, -1.0 / Series.ORDER);
+        }
+        return parts;
+    }
 }

@@ -82,20 +82,30 @@ final class Upper {
     private void watch() {
         best = horizon;
         event = Event.NONE;
-        if (!Series.staysWithin(delta, drive.deltaLow, drive.deltaHigh, best)) {
-            watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
-            watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
-        }
+        watchBand(delta, drive.deltaLow, Event.CAM_BELOW, drive.deltaHigh, Event.CAM_ABOVE);
         if (drive.isCarrierHeld()) {
             watchHeldCarrier();
-        } else if (!Series.staysWithin(carrierSpeed, drive.speedLow, drive.speedHigh, best)) {
-            watchFor(Event.MOTOR_ABOVE, carrierSpeed, -1, drive.speedHigh);
-            watchFor(Event.MOTOR_BELOW, carrierSpeed, 1, drive.speedLow);
+        } else {
+            watchBand(carrierSpeed, drive.speedLow, Event.MOTOR_BELOW, drive.speedHigh, Event.MOTOR_ABOVE);
         }
         endS = baseS + best * stepS;
     }
 
     private double best;
+
+    /** Looks for the first way out of a band; the side on which the series ends up goes first, it shortens the other search. */
+    private void watchBand(double[] c, double low, int below, double high, int above) {
+        if (Series.staysWithin(c, low, high, best)) {
+            return;
+        }
+        if (Series.value(c, best) > 0.5 * (low + high)) {
+            watchFor(above, c, -1, high);
+            watchFor(below, c, 1, low);
+        } else {
+            watchFor(below, c, 1, low);
+            watchFor(above, c, -1, high);
+        }
+    }
 
     private void watchFor(int what, double[] c, double sign, double level) {
         double t = Series.firstFall(c, sign, level, 0, best, scratch);
@@ -122,6 +132,25 @@ final class Upper {
         double t = Series.firstFall(hammerAngle, -1, level, tau(fromS), tau(toS), scratch);
         return t == Series.NEVER ? t : baseS + t * stepS;
     }
+
+    /**
+     * First time in [fromS, toS] at which the hammer catches up with something that slows evenly; infinite if it does not.
+     *
+     * @param angle its angle at fromS, rad
+     * @param speed its speed at fromS, rad/s
+     * @param slowing what it loses in speed, rad/s2
+     */
+    double catchesS(double angle, double speed, double slowing, double fromS, double toS) {
+        double since = baseS - fromS;
+        System.arraycopy(hammerAngle, 0, ahead, 0, ahead.length);
+        ahead[0] -= angle + since * (speed - 0.5 * slowing * since);
+        ahead[1] -= (speed - slowing * since) * stepS;
+        ahead[2] += 0.5 * slowing * stepS * stepS;
+        double t = Series.firstFall(ahead, -1, 0, tau(fromS), tau(toS), scratch);
+        return t == Series.NEVER ? t : baseS + t * stepS;
+    }
+
+    private final double[] ahead = Series.allocate();
 
     /** Bound on the hammer's acceleration up to a time. */
     double fiercestHammer(double untilS) {
