@@ -38,9 +38,6 @@ public final class FastPlant implements Plant {
     /** The instant of a pass is sought to this, s. */
     private static final double PASS_ROUNDING_S = 1e-13;
 
-    /** A loose nut that its friction stops sooner is not worth lumping, s. */
-    private static final double RUNDOWN_S = 6e-3;
-
     private final PlantState state = new PlantState();
     private final MotorAndCam drive = new MotorAndCam();
     private final NutFriction nut = new NutFriction();
@@ -64,7 +61,6 @@ public final class FastPlant implements Plant {
 
     private int lug;
     private boolean lugForceIsZero;
-    private boolean isAfterEvent;
     private boolean blowIsDue;
     private boolean stateIsStale;
 
@@ -114,7 +110,6 @@ public final class FastPlant implements Plant {
         lowerIsStale = true;
         lugForceIsZero = false;
         blowIsDue = false;
-        isAfterEvent = true;
         prepare();
     }
 
@@ -220,24 +215,22 @@ public final class FastPlant implements Plant {
         together.delta[0] = delta;
         together.psi[0] = psi;
         together.twist[0] = twist;
-        together.expand(timeS, nutAngle, lug, lugForceIsZero, isAfterEvent);
-        isAfterEvent = false;
+        together.expand(timeS, nutAngle, lug, lugForceIsZero);
         lugForceIsZero = false;
         plannedS = together.endS;
     }
 
     /** The lugs are far enough apart for clocks of their own. */
     private boolean mayPart() {
-        if (lug != Together.FREE || runsDown(nutSpeed) || psi > -LEAST_GAP_RAD) {
+        if (lug != Together.FREE || psi > -LEAST_GAP_RAD) {
             return false;
         }
         if (lower.ringsFreely(nutAngle, twist, anvilSpeed)) {
             return -(psi + twist) > PART_SWINGS * lower.swing(twist, anvilSpeed);
         }
-        double closing = Math.max(0, hammerSpeed - anvilSpeed)
-                + 2 * Math.abs(anvilSpeed - nutSpeed)
-                + 2 * Math.abs(twist) / together.apartStepS();
-        return -psi > closing * together.apartStepS() || (psi < 0 && lower.rests(nut.direction, twist, anvilSpeed));
+        double closing = Math.max(0, hammerSpeed - anvilSpeed) + 2 * Math.abs(anvilSpeed - nutSpeed);
+        return -psi > closing * together.apartStepS() + 2 * Math.abs(twist)
+                || (psi < 0 && lower.rests(nut.direction, twist, anvilSpeed));
     }
 
     private void expandApart() {
@@ -263,15 +256,9 @@ public final class FastPlant implements Plant {
                 plannedS = touch;
                 touchIsDue = true;
             }
-        } else if (runsDown(lower.nutSpeed(timeS)) || mayMeet()) {
+        } else if (mayMeet()) {
             join();
         }
-    }
-
-    /** The nut turns on loosely for so long that its socket stops ringing: better followed together, then as one. */
-    private boolean runsDown(double speed) {
-        double inertia = tool.socket().anvilInertiaKgM2() + tool.socket().nutInertiaKgM2();
-        return nut.turnsLoose() && !lower.glides() && speed * inertia > RUNDOWN_S * nut.r0;
     }
 
     private void join() {
@@ -416,7 +403,6 @@ public final class FastPlant implements Plant {
     // ---- events
 
     private void handle(int event) {
-        isAfterEvent |= event != Event.NONE;
         switch (event) {
             case Event.CAM_ABOVE -> enterCamZone(drive.camZone + 1, drive.deltaHigh);
             case Event.CAM_BELOW -> enterCamZone(drive.camZone - 1, drive.deltaLow);
@@ -607,7 +593,7 @@ public final class FastPlant implements Plant {
             double relative = -hammerSpeedRadPerS(t);
             return drive.camTorque(isTogether ? together.at(together.delta, t) : upper.delta(t), relative);
         }
-        return drive.motorTorque(carrierSpeedRadPerS(t));
+        return drive.isAtLimit() ? drive.motorConstant : drive.motorTorque(carrierSpeedRadPerS(t));
     }
 
     @Override
@@ -673,7 +659,6 @@ public final class FastPlant implements Plant {
         nearIsDue = from.nearIsDue;
         lug = from.lug;
         lugForceIsZero = from.lugForceIsZero;
-        isAfterEvent = from.isAfterEvent;
         blowIsDue = from.blowIsDue;
         stateIsStale = true;
         carrierSpeed = from.carrierSpeed;

@@ -23,7 +23,7 @@ final class Lower {
     private double inverseNut;
     private double stiffness;
     private double damping;
-    private double tolerance;
+    private double perTolerance;
     private double ringRate;
     private double stuckStepS;
     private double slidingStepS;
@@ -31,6 +31,7 @@ final class Lower {
     double baseS;
     double nutAngle;
     private double stepS;
+    private double perStep;
     private double horizon;
     double endS;
     int event;
@@ -54,7 +55,7 @@ final class Lower {
         inverseNut = 1 / tool.socket().nutInertiaKgM2();
         stiffness = tool.socket().stiffnessNmPerRad();
         damping = tool.socket().dampingNmSPerRad();
-        tolerance = speedTolerance;
+        perTolerance = 1 / speedTolerance;
         ringRate = Steps.rate(stiffness * inverseAnvil, damping * inverseAnvil);
         stuckStepS = Steps.forRate(ringRate);
         ring.start(stiffness, damping, inverseAnvil);
@@ -79,7 +80,8 @@ final class Lower {
         ringing = false;
         gliding = false;
         if (still) {
-            rest();
+            endS = Double.POSITIVE_INFINITY;
+            event = Event.NONE;
             return;
         }
         if (ringsFreely(angle, phi, omegaAnvil)) {
@@ -98,14 +100,15 @@ final class Lower {
             }
         }
         stepS = nut.direction == 0 ? stuckStepS : slidingStepS;
+        perStep = 1 / stepS;
         coefficients();
-        horizon = Steps.usable(tolerance, Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed)));
+        horizon = Steps.usable(perTolerance, Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed)));
         watch();
     }
 
     /** A stuck nut whose anvil has stopped ringing. */
     boolean rests(int direction, double phi, double omegaAnvil) {
-        return direction == 0 && Math.abs(phi) + Math.abs(omegaAnvil) / ringRate < RESTING_SWING_RAD;
+        return direction == 0 && ringRate * Math.abs(phi) + Math.abs(omegaAnvil) < ringRate * RESTING_SWING_RAD;
     }
 
     /** The nut turns on against a constant torque, and the socket's ringing is known for all times. */
@@ -137,17 +140,6 @@ final class Lower {
     /** Socket torque on a nut at rest. */
     double socketTorque(double phi, double omegaAnvil) {
         return stiffness * phi + damping * omegaAnvil;
-    }
-
-    private void rest() {
-        java.util.Arrays.fill(anvilSpeed, 0);
-        java.util.Arrays.fill(nutSpeed, 0);
-        java.util.Arrays.fill(twist, 0);
-        java.util.Arrays.fill(turn, 0);
-        java.util.Arrays.fill(torque, 0);
-        stepS = 1;
-        endS = Double.POSITIVE_INFINITY;
-        event = Event.NONE;
     }
 
     private void coefficients() {
@@ -228,31 +220,31 @@ final class Lower {
 
     /** Bound on the anvil's acceleration within the series. */
     double fiercestAnvil() {
-        return Series.steepest(anvilSpeed, horizon) / stepS;
+        return Series.steepest(anvilSpeed, horizon) * perStep;
     }
 
-    private double tau(double timeS) {
-        return still ? 0 : (timeS - baseS) / stepS;
+    private double series(double[] c, double timeS) {
+        return Series.value(c, (timeS - baseS) * perStep);
     }
 
     double anvilSpeed(double timeS) {
-        return ringing ? ring.speed(timeS) : gliding ? glide.anvilSpeed(timeS) : Series.value(anvilSpeed, tau(timeS));
+        return still ? 0 : ringing ? ring.speed(timeS) : gliding ? glide.anvilSpeed(timeS) : series(anvilSpeed, timeS);
     }
 
     double nutSpeed(double timeS) {
-        return ringing ? 0 : gliding ? glide.nutSpeed(timeS) : Series.value(nutSpeed, tau(timeS));
+        return still || ringing ? 0 : gliding ? glide.nutSpeed(timeS) : series(nutSpeed, timeS);
     }
 
     double twist(double timeS) {
-        return ringing ? ring.twist(timeS) : gliding ? glide.twist(timeS) : Series.value(twist, tau(timeS));
+        return still ? 0 : ringing ? ring.twist(timeS) : gliding ? glide.twist(timeS) : series(twist, timeS);
     }
 
     double turn(double timeS) {
-        return ringing ? 0 : gliding ? glide.turn(timeS) : Series.value(turn, tau(timeS));
+        return still || ringing ? 0 : gliding ? glide.turn(timeS) : series(turn, timeS);
     }
 
     double torque(double timeS) {
-        return ringing ? ring.torque(timeS) : gliding ? glide.torque(timeS) : Series.value(torque, tau(timeS));
+        return still ? 0 : ringing ? ring.torque(timeS) : gliding ? glide.torque(timeS) : series(torque, timeS);
     }
 
     void copyFrom(Lower other) {
@@ -265,13 +257,14 @@ final class Lower {
         inverseNut = other.inverseNut;
         stiffness = other.stiffness;
         damping = other.damping;
-        tolerance = other.tolerance;
+        perTolerance = other.perTolerance;
         ringRate = other.ringRate;
         stuckStepS = other.stuckStepS;
         slidingStepS = other.slidingStepS;
         baseS = other.baseS;
         nutAngle = other.nutAngle;
         stepS = other.stepS;
+        perStep = other.perStep;
         horizon = other.horizon;
         endS = other.endS;
         event = other.event;

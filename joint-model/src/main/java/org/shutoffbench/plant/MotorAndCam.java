@@ -30,6 +30,8 @@ final class MotorAndCam {
     private double grooveSpring;
     private double grooveDamper;
     private double supplyRatio;
+    private double inverseCarrier;
+    private double inverseHammer;
 
     // flags
     Drive drive = Drive.KEEP;
@@ -48,6 +50,9 @@ final class MotorAndCam {
     double deltaLow;
     double deltaHigh;
 
+    /** Duration of a series of carrier and hammer on the present branches, s. */
+    double stepS;
+
     void start(ImpactTool tool, double supply) {
         Motor motor = tool.motor();
         stallTorque = motor.stallTorqueNm();
@@ -64,6 +69,8 @@ final class MotorAndCam {
         grooveSpring = cam.grooveStiffnessNmPerRad();
         grooveDamper = cam.grooveDampingNmSPerRad();
         supplyRatio = supply;
+        inverseCarrier = 1 / motor.inertiaKgM2();
+        inverseHammer = 1 / tool.hammer().inertiaKgM2();
         drive = Drive.KEEP;
         level = 1;
         enterCamZone(0);
@@ -110,6 +117,7 @@ final class MotorAndCam {
         camConstant = constant;
         camStiffness = stiffness;
         camDamping = damping;
+        stepS = Steps.forUpper(this, inverseCarrier, inverseHammer);
     }
 
     private void limits(double low, double high) {
@@ -146,6 +154,7 @@ final class MotorAndCam {
             motorConstant = -zone * drag;
             speedLow = zone == 1 ? 0 : Double.NEGATIVE_INFINITY;
             speedHigh = zone == -1 ? 0 : Double.POSITIVE_INFINITY;
+            stepS = Steps.forUpper(this, inverseCarrier, inverseHammer);
             return;
         }
         double atLimit = noLoadSpeed * (effectiveLevel() - torqueLimit / stallTorque);
@@ -154,10 +163,16 @@ final class MotorAndCam {
         motorConstant = zone == 0 ? stallTorque * effectiveLevel() : -zone * torqueLimit;
         speedLow = zone == -1 ? Double.NEGATIVE_INFINITY : zone == 0 ? atLimit : atLowerLimit;
         speedHigh = zone == 1 ? Double.POSITIVE_INFINITY : zone == 0 ? atLowerLimit : atLimit;
+        stepS = Steps.forUpper(this, inverseCarrier, inverseHammer);
     }
 
     private double effectiveLevel() {
         return drive == Drive.BRAKE ? 0 : level * supplyRatio;
+    }
+
+    /** The motor's torque does not depend on its speed. */
+    boolean isAtLimit() {
+        return motorSlope == 0;
     }
 
     double motorTorque(double speed) {
@@ -202,6 +217,8 @@ final class MotorAndCam {
         grooveSpring = other.grooveSpring;
         grooveDamper = other.grooveDamper;
         supplyRatio = other.supplyRatio;
+        inverseCarrier = other.inverseCarrier;
+        inverseHammer = other.inverseHammer;
         drive = other.drive;
         level = other.level;
         enterCamZone(other.camZone);

@@ -21,14 +21,12 @@ final class NutFriction {
     /** Relative size below which a difference of torques is rounding. */
     private static final double ROUNDING = 1e-9;
 
-    /** Slope of the torque over socket stiffness below which a nut runs down freely. */
-    private static final double RUNNING_DOWN_SLOPE = 5e-4;
-
     private @Nullable JointLaw law;
     private FreeTorque free = FreeTorque.of(0, java.util.List.of());
     private double forcePerAngle;
     private double snug;
     private double seatingWidth;
+    private double seatingCurve;
     private double staticRatio;
     private double yieldRatio;
     private double firstYieldAngle;
@@ -79,6 +77,7 @@ final class NutFriction {
         forcePerAngle = joint.clamp().forcePerAngleNPerRad();
         snug = joint.clamp().snugAngleRad();
         seatingWidth = joint.clamp().seatingWidthRad();
+        seatingCurve = forcePerAngle / (2 * seatingWidth);
         staticRatio = joint.staticRatio();
         yieldRatio = joint.yielding().slopeRatio();
         firstYieldAngle = joint.yielding().yieldForceN() / forcePerAngle + seatingWidth / 2;
@@ -110,7 +109,7 @@ final class NutFriction {
         double elastic = nutAngle - snug - plasticAngle;
         return switch (clampZone) {
             case LOOSE -> 0;
-            case SEATING -> forcePerAngle * elastic * elastic / (2 * seatingWidth);
+            case SEATING -> seatingCurve * elastic * elastic;
             default -> forcePerAngle * (elastic - seatingWidth / 2);
         };
     }
@@ -194,8 +193,8 @@ final class NutFriction {
         force1 = 0;
         force2 = 0;
         if (clampZone == SEATING) {
-            force1 = forcePerAngle * elastic / seatingWidth;
-            force2 = forcePerAngle / (2 * seatingWidth);
+            force1 = 2 * seatingCurve * elastic;
+            force2 = seatingCurve;
         } else if (clampZone == ELASTIC) {
             force1 = forcePerAngle;
         } else if (clampZone == PLASTIC) {
@@ -210,11 +209,6 @@ final class NutFriction {
         } else if (direction < 0) {
             lookBack(nutAngle, elastic);
         }
-    }
-
-    /** No clamp force yet and little slope: the last look's torque hardly changes while the socket rings once. */
-    boolean isRunningDown(double socketStiffness) {
-        return clampZone == LOOSE && r2 == 0 && Math.abs(r1) < RUNNING_DOWN_SLOPE * socketStiffness;
     }
 
     private void lookAhead(double nutAngle, double elastic) {
@@ -305,6 +299,7 @@ final class NutFriction {
         forcePerAngle = other.forcePerAngle;
         snug = other.snug;
         seatingWidth = other.seatingWidth;
+        seatingCurve = other.seatingCurve;
         staticRatio = other.staticRatio;
         yieldRatio = other.yieldRatio;
         firstYieldAngle = other.firstYieldAngle;

@@ -8,12 +8,12 @@ package org.shutoffbench.plant;
  */
 final class Ring {
 
-    private static final int SQUARES = 12;
+    private static final int SQUARES = 14;
     private static final int LAST_NODE = (1 << SQUARES) - 1;
-    private static final int TERMS = 13;
+    private static final int TERMS = 9;
 
     /** Node length times undamped rate. */
-    private static final double NODE_PHASE = 0.5;
+    private static final double NODE_PHASE = 0.125;
 
     private final double[] powers = new double[4 * SQUARES];
     private final double[] decays = new double[SQUARES];
@@ -21,9 +21,10 @@ final class Ring {
     private double damping;
     private double rateSquared;
     private double twoDecay;
-    private double dampedRate;
+    private double perDampedRate;
     private double torquePerSwing;
     private double nodeS;
+    private double perNode;
     private boolean oscillates;
 
     private double baseS;
@@ -47,11 +48,13 @@ final class Ring {
         if (!oscillates) {
             return;
         }
-        dampedRate = Math.sqrt(square);
+        double dampedRate = Math.sqrt(square);
+        perDampedRate = 1 / dampedRate;
         double real = stiffness - 0.5 * damping * twoDecay;
         double imaginary = damping * dampedRate;
         torquePerSwing = Math.sqrt(real * real + imaginary * imaginary);
         nodeS = NODE_PHASE / Math.sqrt(rateSquared);
+        perNode = 1 / nodeS;
         sum(1, 0, nodeS);
         powers[0] = phi;
         powers[2] = omega;
@@ -83,7 +86,7 @@ final class Ring {
         double sumX = x;
         double sumV = v;
         for (int k = 1; k <= TERMS; k++) {
-            double r = tau / k;
+            double r = tau * Series.RECIPROCAL[k];
             double nextX = r * v;
             v = -r * (rateSquared * x + twoDecay * v);
             x = nextX;
@@ -96,7 +99,7 @@ final class Ring {
 
     /** Largest angle that a state can still swing to. */
     double swing(double angle, double speed) {
-        double quadrature = (speed + 0.5 * twoDecay * angle) / dampedRate;
+        double quadrature = (speed + 0.5 * twoDecay * angle) * perDampedRate;
         return Math.sqrt(angle * angle + quadrature * quadrature);
     }
 
@@ -143,7 +146,7 @@ final class Ring {
     }
 
     private int node(double timeS) {
-        return Math.min(LAST_NODE, (int) ((timeS - baseS) / nodeS));
+        return Math.min(LAST_NODE, (int) ((timeS - baseS) * perNode));
     }
 
     private void look(double timeS) {
@@ -185,9 +188,10 @@ final class Ring {
         damping = other.damping;
         rateSquared = other.rateSquared;
         twoDecay = other.twoDecay;
-        dampedRate = other.dampedRate;
+        perDampedRate = other.perDampedRate;
         torquePerSwing = other.torquePerSwing;
         nodeS = other.nodeS;
+        perNode = other.perNode;
         oscillates = other.oscillates;
         baseS = other.baseS;
         phi0 = other.phi0;

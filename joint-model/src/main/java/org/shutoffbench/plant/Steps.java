@@ -34,8 +34,8 @@ final class Steps {
     }
 
     /** Part of the step in (0, 1] on which the greatest last term stays below the tolerance. */
-    static double usable(double tolerance, double greatestLast) {
-        double excess = greatestLast / tolerance;
+    static double usable(double perTolerance, double greatestLast) {
+        double excess = greatestLast * perTolerance;
         if (!(excess > 1)) {
             return 1;
         }

@@ -27,30 +27,8 @@ final class Together {
     private final double[] heldCamTorque = Series.allocate();
     private final double[] scratch = Series.allocate();
 
-    /** Anvil, socket and nut each on their own. */
-    private static final int FULL = 0;
-    /** Anvil and nut turn as one, the hammer flies. */
-    private static final int LUMPED = 1;
-    /** Hammer, anvil and nut turn as one. */
-    private static final int RIGID = 2;
-
-    /** A lumped socket rings less than this, rad. */
-    private static final double LUMPED_RINGING_RAD = 1e-12;
-    /** Rigid contact: ringing torque over lug torque. */
-    private static final double RIGID_RINGING = 1e-7;
-    /** Creep of lugs and socket is parts per thousand of the speed; each pass gains as many digits. */
-    private static final int CREEP_PASSES = 3;
-    /** Lugs nearer than this are not lumped, rad. */
-    private static final double LUMPED_GAP_RAD = 1e-6;
-
     private final MotorAndCam drive;
     private final NutFriction nut;
-    private double carrierInertia;
-    private double hammerInertia;
-    private double anvilInertia;
-    private double nutInertia;
-    private double socketRate;
-    private int bodies;
     private double inverseCarrier;
     private double inverseHammer;
     private double inverseAnvil;
@@ -59,13 +37,14 @@ final class Together {
     private double lugDamping;
     private double socketStiffness;
     private double socketDamping;
-    private double tolerance;
+    private double perTolerance;
     private double contactStepS;
     private double apartStepS;
 
     double baseS;
     double nutAngle;
     private double stepS;
+    private double perStep;
     private double horizon;
     double endS;
     int event;
@@ -76,22 +55,18 @@ final class Together {
     }
 
     void start(ImpactTool tool, double speedTolerance) {
-        carrierInertia = tool.motor().inertiaKgM2();
-        hammerInertia = tool.hammer().inertiaKgM2();
-        anvilInertia = tool.socket().anvilInertiaKgM2();
-        nutInertia = tool.socket().nutInertiaKgM2();
-        inverseCarrier = 1 / carrierInertia;
-        inverseHammer = 1 / hammerInertia;
-        inverseAnvil = 1 / anvilInertia;
-        inverseNut = 1 / nutInertia;
+        inverseCarrier = 1 / tool.motor().inertiaKgM2();
+        inverseHammer = 1 / tool.hammer().inertiaKgM2();
+        inverseAnvil = 1 / tool.socket().anvilInertiaKgM2();
+        inverseNut = 1 / tool.socket().nutInertiaKgM2();
         lugStiffness = tool.hammer().lugStiffnessNmPerRad();
         lugDamping = tool.hammer().lugDampingNmSPerRad();
         socketStiffness = tool.socket().stiffnessNmPerRad();
         socketDamping = tool.socket().dampingNmSPerRad();
-        tolerance = speedTolerance;
+        perTolerance = 1 / speedTolerance;
         double lug = inverseHammer + inverseAnvil;
         double socket = inverseAnvil + inverseNut;
-        socketRate = Steps.rate(socketStiffness * socket, socketDamping * socket);
+        double socketRate = Steps.rate(socketStiffness * socket, socketDamping * socket);
         double lugRate = Steps.rate(lugStiffness * lug, lugDamping * lug);
         contactStepS = Steps.forRate(Math.sqrt(lugRate * lugRate + socketRate * socketRate));
         apartStepS = Steps.forRate(socketRate);
@@ -101,35 +76,22 @@ final class Together {
      * Expands from the constant terms of the speeds, delta, psi and twist, which the caller has set.
      *
      * @param lug FREE, CONTACT or OPEN
-     * @param afterEvent something has just changed: the fast modes are followed for a step at least
      * @param lugForceIsZero the lug force passes zero at this very instant
      */
-    void expand(double timeS, double angle, int lug, boolean lugForceIsZero, boolean afterEvent) {
+    void expand(double timeS, double angle, int lug, boolean lugForceIsZero) {
         baseS = timeS;
         nutAngle = angle;
         turn[0] = 0;
         nut.look(angle);
-        bodies = chooseBodies(lug, afterEvent);
-        switch (bodies) {
-            case FULL -> {
-                double upper = Steps.forUpper(drive, inverseCarrier, inverseHammer);
-                stepS = Math.min(lug == CONTACT ? contactStepS : apartStepS, upper);
-                expandFull(lug == CONTACT);
-            }
-            case LUMPED -> {
-                stepS = Steps.forUpper(drive, inverseCarrier, inverseHammer);
-                expandLumped();
-            }
-            default -> {
-                stepS = rigidStepS();
-                expandRigid();
-            }
-        }
+        boolean contact = lug == CONTACT;
+        stepS = Math.min(contact ? contactStepS : apartStepS, drive.stepS);
+        coefficients(contact);
+        perStep = 1 / stepS;
         if (lugForceIsZero) {
             lugTorque[0] = 0;
         }
         horizon = Steps.usable(
-                tolerance,
+                perTolerance,
                 Math.max(
                         Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)),
                         Math.max(Series.tail(anvilSpeed), Series.tail(nutSpeed))));
@@ -140,7 +102,7 @@ final class Together {
      * Every speed's next coefficient is one row of a matrix times the present coefficients; rows are written so that the
      * newest value enters last, since the chain from order to order is what a step waits for.
      */
-    private void expandFull(boolean contact) {
+    private void coefficients(boolean contact) {
         boolean sliding = nut.direction != 0;
         boolean curved = nut.r2 != 0;
         double perCarrier = drive.isCarrierHeld() ? 0 : inverseCarrier;
@@ -231,154 +193,6 @@ final class Together {
         }
     }
 
-    /** Which bodies turn as one: a nut that runs down freely lets the fast modes die and follows slowly. */
-    private int chooseBodies(int lug, boolean afterEvent) {
-        if (afterEvent || nut.direction <= 0 || lug == OPEN || !nut.isRunningDown(socketStiffness)) {
-            return FULL;
-        }
-        double torqueRate = nut.r1 * nutSpeed[0];
-        if (lug == FREE) {
-            double still = lumpedSocketTorque(nut.r0) / socketStiffness;
-            double creep = lumpedSocketTorque(torqueRate) / socketStiffness;
-            double slip = Math.abs(anvilSpeed[0] - nutSpeed[0] - creep);
-            boolean rests = Math.abs(twist[0] - still) + slip / socketRate < LUMPED_RINGING_RAD;
-            if (!rests || psi[0] > -LUMPED_GAP_RAD) {
-                return FULL;
-            }
-            lump(still);
-            return LUMPED;
-        }
-        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
-        double acceleration = (cam - nut.r0) / (hammerInertia + anvilInertia + nutInertia);
-        double ofLug = cam - hammerInertia * acceleration;
-        double ofSocket = nutInertia * acceleration + nut.r0;
-        double creep = torqueRate / socketStiffness;
-        double ringing = Math.abs(lugStiffness * psi[0] - ofLug)
-                + lugDamping * Math.abs(hammerSpeed[0] - anvilSpeed[0])
-                + Math.abs(socketStiffness * twist[0] - ofSocket)
-                + (socketDamping + socketStiffness / socketRate) * Math.abs(anvilSpeed[0] - nutSpeed[0] - creep);
-        if (ringing > RIGID_RINGING * ofLug) {
-            return FULL;
-        }
-        unite(ofLug / lugStiffness, ofSocket / socketStiffness);
-        return RIGID;
-    }
-
-    /** Socket torque that slows the anvil down with a nut under friction. */
-    private double lumpedSocketTorque(double friction) {
-        return anvilInertia / (anvilInertia + nutInertia) * friction;
-    }
-
-    /** Anvil and nut move on about their centre of mass; their momentum stays. */
-    private void lump(double phi) {
-        double share = anvilInertia / (anvilInertia + nutInertia);
-        double shift = share * (twist[0] - phi);
-        psi[0] += twist[0] - phi - shift;
-        settle(phi, shift);
-    }
-
-    /** Hammer, anvil and nut move on about their centre of mass; their momentum stays. */
-    private void unite(double gap, double phi) {
-        double whole = hammerInertia + anvilInertia + nutInertia;
-        double shift = ((anvilInertia + hammerInertia) * (twist[0] - phi) + hammerInertia * (psi[0] - gap)) / whole;
-        delta[0] += psi[0] - gap + twist[0] - phi - shift;
-        psi[0] = gap;
-        settle(phi, shift);
-    }
-
-    private void settle(double phi, double shift) {
-        twist[0] = phi;
-        nutAngle += shift;
-        nut.look(nutAngle);
-    }
-
-    /** The momentum of anvil and nut decides; the anvil gains on the nut as the socket winds up. */
-    private void expandLumped() {
-        boolean held = drive.isCarrierHeld();
-        double whole = anvilInertia + nutInertia;
-        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
-        double onCarrier = held ? 0 : drive.netOnCarrier(carrierSpeed[0], drive.motorTorque(carrierSpeed[0]), cam);
-        double friction = nut.r0;
-        double momentum = anvilInertia * anvilSpeed[0] + nutInertia * nutSpeed[0];
-        lugTorque[0] = 0;
-        socketTorque[0] = lumpedSocketTorque(friction);
-        for (int k = 0; k < Series.ORDER; k++) {
-            double r = stepS * Series.RECIPROCAL[k + 1];
-            double creep = 0;
-            double nextFriction = 0;
-            for (int i = 0; i < CREEP_PASSES; i++) {
-                nutSpeed[k] = (momentum - anvilInertia * creep) / whole;
-                turn[k + 1] = r * nutSpeed[k];
-                nextFriction = nut.r1 * turn[k + 1];
-                socketTorque[k + 1] = lumpedSocketTorque(nextFriction);
-                twist[k + 1] = socketTorque[k + 1] / socketStiffness;
-                creep = twist[k + 1] / r;
-            }
-            anvilSpeed[k] = nutSpeed[k] + creep;
-            carrierSpeed[k + 1] = r * inverseCarrier * onCarrier;
-            hammerSpeed[k + 1] = r * inverseHammer * cam;
-            delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
-            psi[k + 1] = r * (hammerSpeed[k] - anvilSpeed[k]);
-            cam = drive.camStiffness * delta[k + 1] + drive.camDamping * (carrierSpeed[k + 1] - hammerSpeed[k + 1]);
-            onCarrier = held ? 0 : -drive.motorSlope * carrierSpeed[k + 1] - cam;
-            momentum = -r * friction;
-            friction = nextFriction;
-            lugTorque[k + 1] = 0;
-        }
-        nutSpeed[Series.ORDER] = momentum / whole;
-        anvilSpeed[Series.ORDER] = nutSpeed[Series.ORDER];
-    }
-
-    /** The momentum of all three decides; hammer and anvil gain on the nut as lugs and socket wind up. */
-    private void expandRigid() {
-        boolean held = drive.isCarrierHeld();
-        double whole = hammerInertia + anvilInertia + nutInertia;
-        double cam = drive.camTorque(delta[0], carrierSpeed[0] - hammerSpeed[0]);
-        double onCarrier = held ? 0 : drive.netOnCarrier(carrierSpeed[0], drive.motorTorque(carrierSpeed[0]), cam);
-        double friction = nut.r0;
-        double momentum = hammerInertia * hammerSpeed[0] + anvilInertia * anvilSpeed[0] + nutInertia * nutSpeed[0];
-        followRigid(0, cam, friction);
-        for (int k = 0; k < Series.ORDER; k++) {
-            double r = stepS * Series.RECIPROCAL[k + 1];
-            carrierSpeed[k + 1] = r * inverseCarrier * onCarrier;
-            double nextMomentum = r * (cam - friction);
-            double nextSlip = carrierSpeed[k + 1] - nextMomentum / whole;
-            double socketCreep = 0;
-            double lugCreep = 0;
-            for (int i = 0; i < CREEP_PASSES; i++) {
-                nutSpeed[k] =
-                        (momentum - (anvilInertia + hammerInertia) * socketCreep - hammerInertia * lugCreep) / whole;
-                anvilSpeed[k] = nutSpeed[k] + socketCreep;
-                hammerSpeed[k] = anvilSpeed[k] + lugCreep;
-                turn[k + 1] = r * nutSpeed[k];
-                friction = nut.r1 * turn[k + 1];
-                delta[k + 1] = r * (carrierSpeed[k] - hammerSpeed[k]);
-                cam = drive.camStiffness * delta[k + 1] + drive.camDamping * nextSlip;
-                followRigid(k + 1, cam, friction);
-                socketCreep = twist[k + 1] / r;
-                lugCreep = psi[k + 1] / r;
-            }
-            onCarrier = held ? 0 : -drive.motorSlope * carrierSpeed[k + 1] - cam;
-            momentum = nextMomentum;
-        }
-        nutSpeed[Series.ORDER] = momentum / whole;
-        anvilSpeed[Series.ORDER] = nutSpeed[Series.ORDER];
-        hammerSpeed[Series.ORDER] = nutSpeed[Series.ORDER];
-    }
-
-    /** What lugs and socket carry while all turn as one, and how far it bends them. */
-    private void followRigid(int k, double cam, double friction) {
-        double acceleration = (cam - friction) / (hammerInertia + anvilInertia + nutInertia);
-        lugTorque[k] = cam - hammerInertia * acceleration;
-        socketTorque[k] = nutInertia * acceleration + friction;
-        psi[k] = lugTorque[k] / lugStiffness;
-        twist[k] = socketTorque[k] / socketStiffness;
-    }
-
-    private double rigidStepS() {
-        return Steps.forUpper(drive, inverseCarrier, 1 / (hammerInertia + anvilInertia + nutInertia));
-    }
-
     private double best;
 
     /** Bounds everything in one pass; only what may reach its limit is looked at closely. */
@@ -454,7 +268,7 @@ final class Together {
     }
 
     double at(double[] c, double timeS) {
-        return Series.value(c, (timeS - baseS) / stepS);
+        return Series.value(c, (timeS - baseS) * perStep);
     }
 
     /** Duration of a step without lug contact, s. */
@@ -473,12 +287,6 @@ final class Together {
         copy(other.turn, turn);
         copy(other.lugTorque, lugTorque);
         copy(other.socketTorque, socketTorque);
-        carrierInertia = other.carrierInertia;
-        hammerInertia = other.hammerInertia;
-        anvilInertia = other.anvilInertia;
-        nutInertia = other.nutInertia;
-        socketRate = other.socketRate;
-        bodies = other.bodies;
         inverseCarrier = other.inverseCarrier;
         inverseHammer = other.inverseHammer;
         inverseAnvil = other.inverseAnvil;
@@ -487,12 +295,13 @@ final class Together {
         lugDamping = other.lugDamping;
         socketStiffness = other.socketStiffness;
         socketDamping = other.socketDamping;
-        tolerance = other.tolerance;
+        perTolerance = other.perTolerance;
         contactStepS = other.contactStepS;
         apartStepS = other.apartStepS;
         baseS = other.baseS;
         nutAngle = other.nutAngle;
         stepS = other.stepS;
+        perStep = other.perStep;
         horizon = other.horizon;
         endS = other.endS;
         event = other.event;

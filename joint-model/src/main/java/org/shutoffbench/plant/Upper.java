@@ -14,12 +14,13 @@ final class Upper {
     private final MotorAndCam drive;
     private double inverseCarrier;
     private double inverseHammer;
-    private double tolerance;
+    private double perTolerance;
 
     /** Base of the series. */
     double baseS;
 
     private double stepS;
+    private double perStep;
     private double horizon;
 
     /** No event before; what is due there. */
@@ -34,7 +35,7 @@ final class Upper {
     void start(ImpactTool tool, double speedTolerance) {
         inverseCarrier = 1 / tool.motor().inertiaKgM2();
         inverseHammer = 1 / tool.hammer().inertiaKgM2();
-        tolerance = speedTolerance;
+        perTolerance = 1 / speedTolerance;
     }
 
     /** Expands from a state; the end is the first event of cam and motor or the end of what the series can carry. */
@@ -44,9 +45,10 @@ final class Upper {
         hammerSpeed[0] = omegaHammer;
         delta[0] = lag;
         hammerAngle[0] = angle;
-        stepS = Steps.forUpper(drive, inverseCarrier, inverseHammer);
+        stepS = drive.stepS;
+        perStep = 1 / stepS;
         coefficients();
-        horizon = Steps.usable(tolerance, Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)));
+        horizon = Steps.usable(perTolerance, Math.max(Series.tail(carrierSpeed), Series.tail(hammerSpeed)));
         watch();
     }
 
@@ -154,11 +156,11 @@ final class Upper {
 
     /** Bound on the hammer's acceleration up to a time. */
     double fiercestHammer(double untilS) {
-        return Series.steepest(hammerSpeed, tau(untilS)) / stepS;
+        return Series.steepest(hammerSpeed, tau(untilS)) * perStep;
     }
 
     private double tau(double timeS) {
-        return (timeS - baseS) / stepS;
+        return (timeS - baseS) * perStep;
     }
 
     double carrierSpeed(double timeS) {
@@ -184,9 +186,10 @@ final class Upper {
         copy(other.hammerAngle, hammerAngle);
         inverseCarrier = other.inverseCarrier;
         inverseHammer = other.inverseHammer;
-        tolerance = other.tolerance;
+        perTolerance = other.perTolerance;
         baseS = other.baseS;
         stepS = other.stepS;
+        perStep = other.perStep;
         horizon = other.horizon;
         endS = other.endS;
         event = other.event;

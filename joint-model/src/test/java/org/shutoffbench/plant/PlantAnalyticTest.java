@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.shutoffbench.joint.ClampLaw;
 import org.shutoffbench.joint.FreeTorque;
 import org.shutoffbench.joint.Galling;
@@ -166,7 +167,7 @@ class PlantAnalyticTest {
         together.start(tool, FINE);
         together.hammerSpeed[0] = hammerSpeed;
         together.anvilSpeed[0] = anvilSpeed;
-        together.expand(0, 0, Together.CONTACT, false, true);
+        together.expand(0, 0, Together.CONTACT, false);
         while (together.event != Event.PART) {
             double t = together.endS;
             double[][] all = {
@@ -181,11 +182,58 @@ class PlantAnalyticTest {
             for (double[] c : all) {
                 c[0] = together.at(c, t);
             }
-            together.expand(t, 0, Together.CONTACT, false, true);
+            together.expand(t, 0, Together.CONTACT, false);
         }
         return new double[] {
             together.at(together.hammerSpeed, together.endS), together.at(together.anvilSpeed, together.endS)
         };
+    }
+
+    /**
+     * Source: two bodies on a spring and dashpot in closed form. Their centre of mass slows by torque over inertia; their
+     * distance swings about T_r J_a / (k (J_a + J_n)) as a damped oscillator of inertia J_a J_n / (J_a + J_n).
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-5, 3.7e-4, 2e-3, 0.012})
+    void glidingAnvilRingsAboutTheCourseOfItsCentreOfMass(double t) {
+        Socket socket = ReferenceTools.LIGHT.socket();
+        double anvil = socket.anvilInertiaKgM2();
+        double nut = socket.nutInertiaKgM2();
+        double resisting = 0.7;
+        Glide glide = new Glide();
+        glide.start(socket);
+        glide.begin(0.5, 130, 100, -4e-4, resisting, 50);
+
+        double inverse = 1 / anvil + 1 / nut;
+        double decay = 0.5 * socket.dampingNmSPerRad() * inverse;
+        double rate = Math.sqrt(socket.stiffnessNmPerRad() * inverse - decay * decay);
+        double still = resisting * anvil / (socket.stiffnessNmPerRad() * (anvil + nut));
+        double away = -4e-4 - still;
+        double sine = (130 - 100 + decay * away) / rate;
+        double fading = Math.exp(-decay * t);
+        double swing = fading * (away * Math.cos(rate * t) + sine * Math.sin(rate * t));
+        double swingSpeed = -decay * swing + fading * rate * (sine * Math.cos(rate * t) - away * Math.sin(rate * t));
+        double speed = (anvil * 130 + nut * 100) / (anvil + nut) - resisting / (anvil + nut) * t;
+        double way = (anvil * 130 + nut * 100) / (anvil + nut) * t - 0.5 * resisting / (anvil + nut) * t * t;
+        double share = anvil / (anvil + nut);
+
+        assertThat(glide.twist(0.5 + t)).isCloseTo(still + swing, within(1e-14));
+        assertThat(glide.nutSpeed(0.5 + t)).isCloseTo(speed - share * swingSpeed, within(1e-9));
+        assertThat(glide.anvilSpeed(0.5 + t)).isCloseTo(speed + (1 - share) * swingSpeed, within(1e-9));
+        assertThat(glide.turn(0.5 + t)).isCloseTo(way - share * (swing - away), within(1e-13));
+    }
+
+    /** The promise is kept: until the time named at the beginning, the nut turns on and stays within its reach. */
+    @ParameterizedTest
+    @CsvSource({"0.7, 50", "10, 50", "0.7, 0.3", "2, 1e-2"})
+    void glideEndsBeforeTheNutStopsOrReachesTheEndOfItsZone(double resisting, double reach) {
+        Glide glide = new Glide();
+        glide.start(ReferenceTools.LIGHT.socket());
+        double end = glide.begin(0, 60, 100, -4e-4, resisting, reach);
+        for (double t = 0; t < end; t += 1e-6) {
+            assertThat(glide.nutSpeed(t)).isPositive();
+            assertThat(glide.turn(t)).isLessThan(reach);
+        }
     }
 
     /**

@@ -21,8 +21,10 @@ final class Lane {
     private final Plant plant;
     private final SensorChain sensors;
     private final LoopTiming timing;
-    /** Slot i mod length holds the command that acts at tick i. */
+    /** A ring: the command that acts at the present tick lies in the present slot. */
     private final Command[] actsAt;
+
+    private int slot;
 
     private final boolean[] members;
     private int memberCount;
@@ -44,6 +46,7 @@ final class Lane {
         requested = Command.FULL;
         acting = Command.FULL;
         Arrays.fill(actsAt, Command.FULL);
+        slot = 0;
         tick = 0;
         plannedEndS = plant.plan();
     }
@@ -60,6 +63,7 @@ final class Lane {
         acting = other.acting;
         System.arraycopy(other.actsAt, 0, actsAt, 0, actsAt.length);
         plannedEndS = other.plannedEndS;
+        slot = other.slot;
         tick = other.tick;
     }
 
@@ -116,14 +120,14 @@ final class Lane {
     /** Takes a command given at the present tick; it acts one tick later at the earliest, plus the latency. */
     void request(Command command) {
         requested = command;
-        actsAt[(tick + 1 + timing.latencyTicks()) % actsAt.length] = command;
+        actsAt[(slot + 1 + timing.latencyTicks()) % actsAt.length] = command;
     }
 
     /** Lets the command that is due at the present tick act, and goes to the next tick. */
     void act(boolean sensing) {
-        int slot = tick % actsAt.length;
         Command due = actsAt[slot];
         actsAt[slot] = requested;
+        slot = slot + 1 == actsAt.length ? 0 : slot + 1;
         if (due != acting && !plant.isFractured()) {
             double timeS = sensors.timeS(tick);
             if (sensing) {
