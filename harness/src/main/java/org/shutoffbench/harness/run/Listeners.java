@@ -16,6 +16,16 @@ import org.shutoffbench.sensor.SensorReading;
  */
 final class Listeners {
 
+    private static final int CARRIER_ANGLE = Quantity.CARRIER_ANGLE.bit();
+    private static final int CARRIER_SPEED = Quantity.CARRIER_SPEED.bit();
+    private static final int MOTOR_CURRENT = Quantity.MOTOR_CURRENT.bit();
+    private static final int SUPPLY_VOLTAGE = Quantity.SUPPLY_VOLTAGE.bit();
+    private static final int HOUSING_ACCELERATION = Quantity.HOUSING_ACCELERATION.bit();
+    private static final int BLOWS = Quantity.BLOWS.bit();
+    private static final int ANVIL_ANGLE = Quantity.ANVIL_ANGLE.bit();
+    private static final int HOUSING_RATE = Quantity.HOUSING_RATE.bit();
+    private static final int TORQUE = Quantity.TORQUE.bit();
+
     private final SensorFrame[] frames;
     private final int[] maskOf;
     private final int[] frameOf;
@@ -58,19 +68,15 @@ final class Listeners {
     }
 
     private static void fill(SensorFrame frame, int mask, SensorReading reading) {
-        frame.carrierAngleRad = has(mask, Quantity.CARRIER_ANGLE) ? reading.carrierAngleRad : Float.NaN;
-        frame.carrierSpeedRadPerS = has(mask, Quantity.CARRIER_SPEED) ? reading.carrierSpeedRadPerS : Float.NaN;
-        frame.motorCurrentA = has(mask, Quantity.MOTOR_CURRENT) ? reading.motorCurrentA : Float.NaN;
-        frame.supplyRatio = has(mask, Quantity.SUPPLY_VOLTAGE) ? reading.supplyRatio : Float.NaN;
+        frame.carrierAngleRad = (mask & CARRIER_ANGLE) != 0 ? reading.carrierAngleRad : Float.NaN;
+        frame.carrierSpeedRadPerS = (mask & CARRIER_SPEED) != 0 ? reading.carrierSpeedRadPerS : Float.NaN;
+        frame.motorCurrentA = (mask & MOTOR_CURRENT) != 0 ? reading.motorCurrentA : Float.NaN;
+        frame.supplyRatio = (mask & SUPPLY_VOLTAGE) != 0 ? reading.supplyRatio : Float.NaN;
         frame.housingAccelerationMPerS2 =
-                has(mask, Quantity.HOUSING_ACCELERATION) ? reading.housingAccelerationMPerS2 : Float.NaN;
-        frame.blows = has(mask, Quantity.BLOWS) ? reading.blows : 0;
-        frame.anvilAngleRad = has(mask, Quantity.ANVIL_ANGLE) ? reading.anvilAngleRad : Float.NaN;
-        frame.housingRateRadPerS = has(mask, Quantity.HOUSING_RATE) ? reading.housingRateRadPerS : Float.NaN;
-        frame.torqueNm = has(mask, Quantity.TORQUE) ? reading.torqueNm : Float.NaN;
-    }
-
-    private static boolean has(int mask, Quantity quantity) {
-        return (mask & quantity.bit()) != 0;
+                (mask & HOUSING_ACCELERATION) != 0 ? reading.housingAccelerationMPerS2 : Float.NaN;
+        frame.blows = (mask & BLOWS) != 0 ? reading.blows : 0;
+        frame.anvilAngleRad = (mask & ANVIL_ANGLE) != 0 ? reading.anvilAngleRad : Float.NaN;
+        frame.housingRateRadPerS = (mask & HOUSING_RATE) != 0 ? reading.housingRateRadPerS : Float.NaN;
+        frame.torqueNm = (mask & TORQUE) != 0 ? reading.torqueNm : Float.NaN;
     }
 }
