@@ -142,13 +142,20 @@ for (case in list(c(3, 100, .95), c(0, 50, .95), c(400, 1000, .99))) {
 # Kim-Nelson: k, n0, alpha
 out("kim-nelson eta", 6, 20, .05, value = .5 * ((2 * .05 / 5)^(-2 / 19) - 1))
 out("kim-nelson h2", 6, 20, .05, value = 19 * ((2 * .05 / 5)^(-2 / 19) - 1))
-# Clusters: a rate over 6 lots (counts, sizes), Wilson at Korn and Graubard's effective size; and a mean
-cnt <- c(3, 0, 7, 2, 1, 9); size <- c(40, 40, 50, 40, 30, 50); n <- sum(size); r <- sum(cnt) / n
-va <- 6 / 5 * sum((cnt - r * size)^2) / n^2; deff <- va / (r * (1 - r) / (n - 1))
-ne <- n / deff * (qt(.975, n - 1) / qt(.975, 5))^2
-out("cluster effect", 1, value = deff)
-ci <- prop.test(r * ne, ne, correct = FALSE)$conf.int
-out("cluster low", 1, value = ci[1]); out("cluster high", 1, value = ci[2])
+# Clusters: a rate over 6 lots (counts, sizes), on the log odds with Student's law; counts nearly equal by chance; and a mean
+clusters <- function(name, cnt, size) {
+  m <- length(cnt); n <- sum(size); r <- sum(cnt) / n
+  va <- m / (m - 1) * sum((cnt - r * size)^2) / n^2
+  reach <- max(qt(.975, m - 1) * sqrt(va), qnorm(.975) * sqrt(.5 * r * (1 - r) / n)) / (r * (1 - r))
+  out(paste(name, "effect"), 1, value = max(1, va / (r * (1 - r) / (n - 1))))
+  out(paste(name, "low"), 1, value = plogis(qlogis(r) - reach)); out(paste(name, "high"), 1, value = plogis(qlogis(r) + reach))
+}
+cnt <- c(3, 0, 7, 2, 1, 9); size <- c(40, 40, 50, 40, 30, 50); n <- sum(size)
+clusters("cluster", cnt, size)
+clusters("level cluster", c(4, 4, 5, 4, 3, 5), size)
+# none of 6 lots: Wilson of as many joints as there are lots, few lots by Student's law
+ne <- 6 * (qt(.975, n - 1) / qt(.975, 5))^2
+out("no failure cluster high", 1, value = qnorm(.975)^2 / (ne + qnorm(.975)^2))
 sums <- c(400.2, 395.1, 520, 402.5, 301, 489); mu <- sum(sums) / n
 se <- sqrt(6 / 5 * sum((sums - mu * size)^2)) / n
 out("cluster mean high", 1, value = mu + qt(.975, 5) * se)

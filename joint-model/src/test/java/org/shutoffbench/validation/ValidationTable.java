@@ -13,9 +13,9 @@ public final class ValidationTable {
     private static final String HEAD = """
             # Validation
 
-            Published values beside ours. The tests make this page: `mvn verify` fails where it differs from what the code
-            computes, and `mvn -Pvalidation -pl harness -am test -Dtest=ValidationReportTest
-            -Dsurefire.failIfNoSpecifiedTests=false` writes it anew. Tolerance and its reason stand in the header of each
+            Published values beside ours, then experiments that take longer than a build should. The tests make the tables of
+            values: `mvn verify` fails where they differ from what the code computes, and `mvn -Pvalidation -pl harness -am test
+            -Dtest=ValidationReportTest -Dsurefire.failIfNoSpecifiedTests=false` writes them anew. Tolerance and its reason stand in the header of each
             reference file, under `src/test/resources/reference/` of the module; source keys are those of
             [references.md](references.md). *Memory* means that the source itself was not read.
 

@@ -60,6 +60,11 @@ public final class Contestant {
         return !operatorSettings.isEmpty();
     }
 
+    /** Names of its settings that belong to the person at the tool. */
+    public Set<String> operatorSettings() {
+        return operatorSettings;
+    }
+
     /**
      * A new instance.
      *

@@ -30,4 +30,19 @@ public record QuantileRanks(long lower, long upper) {
         long upper = below.inverseSurvivalProbability(tail) + 1L;
         return new QuantileRanks(lower, upper);
     }
+
+    /**
+     * The ranks in a sample of joints that hang together: those of a smaller sample of independent joints at the same place,
+     * rounded outwards.
+     *
+     * @param worth size of the sample that these ranks are of
+     * @param n size of the sample that is there, at least worth
+     * @return a rank of 0 and n + 1 where an end stays open
+     */
+    public QuantileRanks stretched(long worth, long n) {
+        double scale = (double) n / worth;
+        long fromBottom = (long) Math.floor(lower * scale);
+        long fromTop = (long) Math.floor((worth + 1 - upper) * scale);
+        return new QuantileRanks(fromBottom, n + 1 - fromTop);
+    }
 }

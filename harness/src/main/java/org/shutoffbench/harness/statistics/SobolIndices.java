@@ -7,7 +7,9 @@ import java.util.random.RandomGenerator;
 
 /**
  * How much of the variance of a result each group of inputs explains alone (first order) and with all its interactions
- * (total), by Jansen's estimators on two independent sample matrices (sources: Jansen1999, Saltelli2010).
+ * (total), on two independent sample matrices. The first order by the mean product of the centred second matrix and the change
+ * that the group makes to the first (source: Saltelli2010), the total by half the mean square of that change (source:
+ * Jansen1999): a group that changes nothing has indices of exactly 0.
  */
 public final class SobolIndices {
 
@@ -113,38 +115,53 @@ public final class SobolIndices {
             int[] resampled = new int[rows];
             for (int resample = 0; resample < RESAMPLES; resample++) {
                 Arrays.setAll(resampled, i -> random.nextInt(rows));
-                double variance = variance(resampled);
+                double mean = mean(resampled);
+                double variance = variance(resampled, mean);
                 for (int group = 0; group < atMixed.length; group++) {
-                    firsts[group][resample] = 1 - half(atSecond, atMixed[group], resampled, variance);
-                    totals[group][resample] = half(atFirst, atMixed[group], resampled, variance);
+                    firsts[group][resample] = product(atMixed[group], resampled, mean, variance);
+                    totals[group][resample] = half(atMixed[group], resampled, variance);
                 }
             }
-            double variance = variance(all);
+            double mean = mean(all);
+            double variance = variance(all, mean);
             List<Index> indices = new ArrayList<>();
             for (int group = 0; group < atMixed.length; group++) {
                 indices.add(new Index(
-                        1 - half(atSecond, atMixed[group], all, variance),
+                        product(atMixed[group], all, mean, variance),
                         percentiles(firsts[group], confidence),
-                        half(atFirst, atMixed[group], all, variance),
+                        half(atMixed[group], all, variance),
                         percentiles(totals[group], confidence)));
             }
             return indices;
         }
 
-        /** Half the mean squared difference over the variance; 0 where nothing varies. */
-        private static double half(double[] one, double[] other, int[] rows, double variance) {
+        /** Mean of the second matrix's deviation times the change of the first, over the variance; 0 where nothing varies. */
+        private double product(double[] mixed, int[] rows, double mean, double variance) {
+            double products = 0;
+            for (int row : rows) {
+                products += (atSecond[row] - mean) * (mixed[row] - atFirst[row]);
+            }
+            return variance == 0 ? 0 : products / (rows.length * variance);
+        }
+
+        /** Half the mean squared change of the first matrix over the variance; 0 where nothing varies. */
+        private double half(double[] mixed, int[] rows, double variance) {
             double squares = 0;
             for (int row : rows) {
-                squares += (one[row] - other[row]) * (one[row] - other[row]);
+                squares += (mixed[row] - atFirst[row]) * (mixed[row] - atFirst[row]);
             }
             return variance == 0 ? 0 : squares / (2 * rows.length * variance);
         }
 
-        private double variance(int[] rows) {
-            double mean = 0;
+        private double mean(int[] rows) {
+            double sum = 0;
             for (int row : rows) {
-                mean += (atFirst[row] + atSecond[row]) / (2 * rows.length);
+                sum += atFirst[row] + atSecond[row];
             }
+            return sum / (2.0 * rows.length);
+        }
+
+        private double variance(int[] rows, double mean) {
             double squares = 0;
             for (int row : rows) {
                 squares +=

@@ -120,16 +120,15 @@ final class QuantityReport {
         return between(ranks);
     }
 
-    private Interval between(QuantileRanks ranks) {
-        long n = sample.n();
-        double scale = (double) n / worth;
-        long lower = (long) Math.floor(ranks.lower() * scale);
-        long fromTop = (long) Math.floor((worth + 1 - ranks.upper()) * scale);
+    private Interval between(QuantileRanks ofIndependent) {
+        QuantileRanks ranks = ofIndependent.stretched(worth, sample.n());
         return new Interval(
-                lower < 1 ? Double.NEGATIVE_INFINITY : order.ofRank(lower).low(),
-                fromTop < 1
+                ranks.lower() < 1
+                        ? Double.NEGATIVE_INFINITY
+                        : order.ofRank(ranks.lower()).low(),
+                ranks.upper() > sample.n()
                         ? Double.POSITIVE_INFINITY
-                        : order.ofRank(n + 1 - fromTop).high());
+                        : order.ofRank(ranks.upper()).high());
     }
 
     private QuantitySummary.@Nullable Tolerance normalTolerance() {

@@ -94,6 +94,38 @@ class SobolIndicesReferenceTest {
         assertThat(index.total()).isZero();
     }
 
+    /** Few rows or many: what changes nothing has indices of exactly 0, and so have all resamples. */
+    @Test
+    void anIdleInputHasIndicesOfExactlyZero() {
+        SobolIndices.Index idle = new SobolIndices(new int[][] {{0}, {1}})
+                .estimate(
+                        points -> points.stream()
+                                .mapToDouble(u -> 5 + u[0] * u[0])
+                                .toArray(),
+                        50,
+                        0.95,
+                        new SplittableRandom(3))
+                .get(1);
+        assertThat(idle).isEqualTo(new SobolIndices.Index(0, new Interval(0, 0), 0, new Interval(0, 0)));
+    }
+
+    /** A constant added to the result changes no index: the sample is centred. */
+    @Test
+    void whereTheResultLiesDoesNotMatter() {
+        for (double shift : new double[] {0, 1e3}) {
+            SobolIndices.Index index = new SobolIndices(new int[][] {{0}, {1}})
+                    .estimate(
+                            points -> points.stream()
+                                    .mapToDouble(u -> shift + 2 * u[0] + u[1])
+                                    .toArray(),
+                            4000,
+                            0.95,
+                            new SplittableRandom(4))
+                    .get(0);
+            assertThat(index.first()).isCloseTo(0.8, within(0.05));
+        }
+    }
+
     @Test
     void anInputInTwoGroupsIsRefused() {
         assertThatThrownBy(() -> new SobolIndices(new int[][] {{0, 1}, {1}}))

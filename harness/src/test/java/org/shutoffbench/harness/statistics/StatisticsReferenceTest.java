@@ -17,6 +17,7 @@ class StatisticsReferenceTest {
     private static final double[][] BLOCKS = {{.98, .97, .60}, {.99, .99, .10}, {.95, .90, .90}, {.88, .89, .02}};
     private static final double[] NESTED = {10.1, 10.4, 11.0, 11.3, 14.2, 13.9, 12.8, 13.0, 9.1, 9.6, 8.7, 8.2};
     private static final long[] COUNTS = {3, 0, 7, 2, 1, 9};
+    private static final long[] LEVEL_COUNTS = {4, 4, 5, 4, 3, 5};
     private static final long[] SIZES = {40, 40, 50, 40, 30, 50};
     private static final double[] SUMS = {400.2, 395.1, 520, 402.5, 301, 489};
 
@@ -81,11 +82,13 @@ class StatisticsReferenceTest {
                 ConfidenceSequence.of((long) x[0], (long) x[1], x[2]).high();
             case "kim-nelson eta" -> KimNelson.eta((int) x[0], (int) x[1], x[2]);
             case "kim-nelson h2" -> KimNelson.hSquared((int) x[0], (int) x[1], x[2]);
-            case "cluster effect" -> ClusterInterval.ofRate(COUNTS, SIZES, 0.95).designEffect();
-            case "cluster low" ->
-                ClusterInterval.ofRate(COUNTS, SIZES, 0.95).interval().low();
-            case "cluster high" ->
-                ClusterInterval.ofRate(COUNTS, SIZES, 0.95).interval().high();
+            case "cluster effect" -> clusters(COUNTS).designEffect();
+            case "cluster low" -> clusters(COUNTS).interval().low();
+            case "cluster high" -> clusters(COUNTS).interval().high();
+            case "level cluster effect" -> clusters(LEVEL_COUNTS).designEffect();
+            case "level cluster low" -> clusters(LEVEL_COUNTS).interval().low();
+            case "level cluster high" -> clusters(LEVEL_COUNTS).interval().high();
+            case "no failure cluster high" -> clusters(new long[6]).interval().high();
             case "cluster mean high" ->
                 ClusterInterval.ofMean(SUMS, SIZES, 1, 0.95).interval().high();
             default -> throw new IllegalArgumentException("no method for " + what);
@@ -94,6 +97,10 @@ class StatisticsReferenceTest {
 
     private static Interval rate(BinomialInterval method, double[] x) {
         return method.of((long) x[0], (long) x[1], x[2]);
+    }
+
+    private static ClusterInterval clusters(long[] counts) {
+        return ClusterInterval.ofRate(counts, SIZES, 0.95);
     }
 
     private static Interval paired(double[] x) {

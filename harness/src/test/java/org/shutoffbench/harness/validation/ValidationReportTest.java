@@ -12,10 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.shutoffbench.validation.Check;
 import org.shutoffbench.validation.ValidationTable;
 
-/** docs/validation.md says what the tests compute; with {@code -Dvalidation=rewrite} it is written instead. */
+/**
+ * docs/validation.md says what the tests compute, up to the experiments, which take too long to run with every build; with
+ * {@code -Dvalidation=rewrite} the page is written instead and the experiments are left as they stand.
+ */
 class ValidationReportTest {
 
     private static final Path PAGE = Path.of("../docs/validation.md");
+    private static final String EXPERIMENTS = "\n# Experiments\n";
     private static final Path REFERENCES = Path.of("../docs/references.md");
 
     private final ValidationTable table = ValidationTable.collect();
@@ -23,9 +27,17 @@ class ValidationReportTest {
     @Test
     void thePageIsWhatTheTestsCompute() throws IOException {
         if (System.getProperty("validation", "check").equals("rewrite")) {
-            Files.writeString(PAGE, table.markdown());
+            Files.writeString(PAGE, table.markdown() + experiments());
         }
-        assertThat(Files.readString(PAGE)).isEqualTo(table.markdown());
+        assertThat(Files.readString(PAGE)).isEqualTo(table.markdown() + experiments());
+    }
+
+    /** The part of the page that the tests do not make. */
+    private static String experiments() throws IOException {
+        String page = Files.readString(PAGE);
+        int from = page.indexOf(EXPERIMENTS);
+        assertThat(from).as("place of the experiments").isPositive();
+        return page.substring(from);
     }
 
     @Test

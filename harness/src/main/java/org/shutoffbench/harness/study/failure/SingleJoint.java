@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.shutoffbench.harness.population.DrawnCase;
+import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.scenario.Amount;
 import org.shutoffbench.harness.scenario.Grouping;
 import org.shutoffbench.harness.scenario.JointAssembly;
@@ -30,7 +32,9 @@ final class SingleJoint {
     private SingleJoint() {}
 
     /** The scenario that tightens a drawn joint again with one strategy, under the noise of a joint of the family. */
-    static Scenario of(Scenario scenario, int family, int strategy, long seed, int joint, DrawnCase drawn) {
+    static Scenario of(Bench bench, int family, int strategy, long seed, int joint, DrawnCase drawn) {
+        Scenario scenario = bench.scenario();
+        Set<String> leftToOperator = bench.contestants().get(strategy).operatorSettings();
         JointFamily joints = scenario.families().get(family);
         PinnedDraws there = scenario.pinned();
         PinnedDraws pinned = there == null
@@ -48,7 +52,7 @@ final class SingleJoint {
                 List.of(scenario.strategies().get(strategy)),
                 scenario.tables(),
                 scenario.calibration(),
-                operator(scenario, drawn),
+                operator(scenario, leftToOperator, drawn),
                 Grouping.NONE,
                 1,
                 scenario.seed(),
@@ -85,9 +89,13 @@ final class SingleJoint {
         return new ToolRecipe(tool.basis(), numbers);
     }
 
-    private static List<OperatorDraw> operator(Scenario scenario, DrawnCase drawn) {
+    /** What the one strategy leaves to the operator: a scenario does not name what none of its strategies asks for. */
+    private static List<OperatorDraw> operator(Scenario scenario, Set<String> settings, DrawnCase drawn) {
         List<OperatorDraw> fixed = new ArrayList<>();
         for (OperatorDraw draw : scenario.operator()) {
+            if (!settings.contains(draw.setting())) {
+                continue;
+            }
             Amount amount = draw.amount() instanceof Amount.Fixed same
                     ? same
                     : new Amount.Fixed(quantity(draw, drawn.value(draw.title())));

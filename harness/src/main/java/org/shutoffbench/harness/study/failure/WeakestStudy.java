@@ -180,7 +180,7 @@ public record WeakestStudy(int probes, int noises, int noiseRuns, int samplesPer
                             (startEvaluations + point.evaluations()) * panel.noises() + noiseRuns,
                             new WeakestWords(who, record, point.beta(), changes, drawn, (double) failures / noiseRuns)
                                     .toString()),
-                    SingleJoint.of(bench.scenario(), family, strategy, rootSeed, joint, drawn));
+                    SingleJoint.of(bench, family, strategy, rootSeed, joint, drawn));
         }
 
         private List<Change> changes(List<ScatterSource> sources, NormalPoint point) {
