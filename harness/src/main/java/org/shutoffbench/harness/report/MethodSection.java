@@ -5,6 +5,7 @@ import java.util.List;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.Family;
 import org.shutoffbench.harness.study.Methods;
+import org.shutoffbench.harness.study.Ranking;
 import org.shutoffbench.harness.study.Strategy;
 import org.shutoffbench.harness.study.StudySummary;
 
@@ -52,6 +53,7 @@ final class MethodSection {
                 "Comparisons",
                 "paired on the same joints, on the worst families of both strategies; bounds for the difference (Holm),"
                         + " not overlap of two intervals"));
+        acrossFamilies(entries);
         entries.add(new Entry("Settings", settings()));
         for (Family family : summary.families()) {
             entries.add(new Entry(family.name(), population(family)));
@@ -64,6 +66,19 @@ final class MethodSection {
             entries.add(new Entry(fact.term(), fact.text()));
         }
         return entries;
+    }
+
+    private void acrossFamilies(List<Entry> entries) {
+        Ranking.Friedman test = summary.ranking().friedman();
+        if (test != null) {
+            entries.add(new Entry(
+                    "Across families",
+                    "Friedman\u2019s test that all strategies do alike, families as blocks: statistic "
+                            + Printed.fixed(test.statistic(), 2) + " on " + test.degreesOfFreedom()
+                            + " degrees of freedom, p "
+                            + (test.p() < 0.0001 ? "below 0.0001" : Printed.fixed(test.p(), 4))
+                            + (test.exact() ? ", exact" : ", by chi-square")));
+        }
     }
 
     private String window() {

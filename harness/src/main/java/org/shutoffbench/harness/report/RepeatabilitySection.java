@@ -53,6 +53,9 @@ final class RepeatabilitySection {
         for (ShownQuantity shown : ShownQuantity.values()) {
             tables.add(table(shown).html(templates));
         }
+        for (PlainTable table : new CapabilityTables(summary, names).all()) {
+            tables.add(table.html(templates));
+        }
         return templates.fill(
                 "repeatability",
                 new View(

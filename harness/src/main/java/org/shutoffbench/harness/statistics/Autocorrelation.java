@@ -11,15 +11,7 @@ public final class Autocorrelation {
      * @return -1 to 1, NaN where nothing varies or no pair is complete
      */
     public static double lag1(double[] series) {
-        double mean = 0;
-        int n = 0;
-        for (double value : series) {
-            if (!Double.isNaN(value)) {
-                mean += value;
-                n++;
-            }
-        }
-        mean /= n;
+        double mean = mean(series);
         double squares = 0;
         double products = 0;
         int pairs = 0;
@@ -34,5 +26,20 @@ public final class Autocorrelation {
             }
         }
         return pairs == 0 || squares == 0 ? Double.NaN : products / squares;
+    }
+
+    /** Mean of what is there, summed as deviations from the first value: large values that differ little keep their digits. */
+    private static double mean(double[] series) {
+        double first = Double.NaN;
+        double sum = 0;
+        int n = 0;
+        for (double value : series) {
+            if (!Double.isNaN(value)) {
+                first = n == 0 ? value : first;
+                sum += value - first;
+                n++;
+            }
+        }
+        return first + sum / n;
     }
 }

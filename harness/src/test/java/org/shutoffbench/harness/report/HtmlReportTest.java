@@ -38,6 +38,16 @@ class HtmlReportTest {
                 .contains(Caution.TEXT.substring(0, 40));
     }
 
+    /** Below 2,731 joints: the correlation of neighbours stands before the index, which is withheld with its reason. */
+    @Test
+    void noCapabilityIsPrintedBeforeItsConditions() {
+        assertThat(WITHOUT_SCRIPTS)
+                .containsSubsequence("lag-1 autocorrelation", "capability, whole window", "why none")
+                .contains("below 2731 joints the outer points stay open")
+                .contains("distribution-free: 500 joints suffice for it")
+                .contains("test that all strategies do alike, families as blocks");
+    }
+
     @Test
     void readsNothingFromAnywhere() {
         assertThat(WITHOUT_SCRIPTS)

@@ -3,7 +3,6 @@ package org.shutoffbench.harness.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -80,61 +79,5 @@ class PublishedStatisticsReferenceTest {
     void kimNelsonConstants() {
         assertThat(KimNelson.eta(6, 20, 0.05)).isCloseTo(0.2548, within(5e-5));
         assertThat(KimNelson.hSquared(6, 20, 0.05)).isCloseTo(9.68, within(5e-3));
-    }
-
-    /** NIST StRD, NumAcc4: 10000000.2 then 1000 times .1 and .3 less; mean 10000000.2, s 0.1: certified, to all digits. */
-    @Test
-    void numAcc4() {
-        DoubleStream rest = DoubleStream.iterate(10000000.1, x -> x == 10000000.1 ? 10000000.3 : 10000000.1)
-                .limit(1000);
-        ExactMoments moments = moments(DoubleStream.concat(DoubleStream.of(10000000.2), rest), 10);
-        assertThat(moments.n()).isEqualTo(1001);
-        assertThat(moments.mean()).isEqualTo(10000000.2);
-        assertThat(moments.standardDeviation()).isCloseTo(0.1, within(1e-16));
-    }
-
-    /** NIST StRD, NumAcc1: 10000001, 10000003, 10000002; mean 10000002, s 1. */
-    @Test
-    void numAcc1() {
-        ExactMoments moments = moments(DoubleStream.of(10000001, 10000003, 10000002), 1);
-        assertThat(moments.mean()).isEqualTo(10000002);
-        assertThat(moments.standardDeviation()).isEqualTo(1);
-    }
-
-    /** NIST StRD, NumAcc2: 1.2 then 500 pairs 1.1, 1.3; mean 1.2, s 0.1. NumAcc3: the same from 1000000. */
-    @ParameterizedTest
-    @CsvSource({"1.1,1.2,1.3", "1000000.1,1000000.2,1000000.3"})
-    void numAcc2And3(double low, double middle, double high) {
-        DoubleStream rest =
-                DoubleStream.iterate(low, x -> x == low ? high : low).limit(1000);
-        ExactMoments moments = moments(DoubleStream.concat(DoubleStream.of(middle), rest), 10);
-        assertThat(moments.mean()).isEqualTo(middle);
-        assertThat(moments.standardDeviation()).isCloseTo(0.1, within(1e-16));
-    }
-
-    /** NIST StRD, Lottery (218 values, a whole file): mean 518.958715596330, s 291.699727470969, certified. */
-    @Test
-    void lottery() {
-        ExactMoments moments =
-                moments(ReferenceRows.of("lottery.csv").stream().mapToDouble(row -> Double.parseDouble(row[0])), 1);
-        assertThat(moments.n()).isEqualTo(218);
-        assertThat(moments.mean()).isCloseTo(518.958715596330, within(5e-13));
-        assertThat(moments.standardDeviation()).isCloseTo(291.699727470969, within(5e-13));
-    }
-
-    /** NIST StRD, Lottery: lag-1 autocorrelation -0.120948622967393, certified. */
-    @Test
-    void lotteryAutocorrelation() {
-        double[] series = ReferenceRows.of("lottery.csv").stream()
-                .mapToDouble(row -> Double.parseDouble(row[0]))
-                .toArray();
-        assertThat(Autocorrelation.lag1(series)).isCloseTo(-0.120948622967393, within(5e-16));
-    }
-
-    private static ExactMoments moments(DoubleStream values, double perUnit) {
-        FixedPoint point = new FixedPoint(perUnit);
-        ExactMoments moments = new ExactMoments(point);
-        values.forEach(value -> moments.add(point.steps(value)));
-        return moments;
     }
 }
