@@ -9,7 +9,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * Student's t with a noncentrality: the law of (Z + delta) / sqrt(chi^2_nu / nu).
  *
  * <p>Both tails by integrating the normal tail over the law of the scale: P(T &lt;= t) = E Phi(t S - delta), S =
- * sqrt(chi^2_nu / nu). Exact to about 1e-12 absolutely; no series, so a large noncentrality does no harm (source: Owen1968).
+ * sqrt(chi^2_nu / nu). Exact to about 1e-11 absolutely; no series, so a large noncentrality does no harm (source: Owen1968).
  */
 public final class NoncentralT {
 
@@ -78,7 +78,8 @@ public final class NoncentralT {
         double middle = Math.sqrt(Math.max(0, degreesOfFreedom - 1) / degreesOfFreedom);
         double spread = 1 / Math.sqrt(2 * degreesOfFreedom);
         double greatest = middle + 40 * spread;
-        double[] edges = new double[2 * EDGE_DISTANCES.length * 2 + 4];
+        int nearZero = degreesOfFreedom < SMOOTH_AT_ZERO ? HALVINGS : 0;
+        double[] edges = new double[EDGE_DISTANCES.length * 4 + 4 + nearZero];
         int used = 0;
         edges[used++] = 0;
         edges[used++] = greatest;
@@ -92,6 +93,9 @@ public final class NoncentralT {
             edges[used++] = within(step - distance * stepWidth, greatest);
             edges[used++] = within(step + distance * stepWidth, greatest);
         }
+        for (int i = 1; i <= nearZero; i++) {
+            edges[used++] = Math.scalb(middle + spread, -i);
+        }
         double integral = Quadrature.over(edges, s -> scaleDensity(s) * tail.applyAsDouble(s));
         return Math.min(1, Math.max(0, integral));
     }
@@ -104,6 +108,11 @@ public final class NoncentralT {
     private static double within(double edge, double greatest) {
         return Math.min(greatest, Math.max(0, edge));
     }
+
+    /** Below so many degrees of freedom the scale's density is not smooth at 0: panels halve towards it. */
+    private static final double SMOOTH_AT_ZERO = 16;
+
+    private static final int HALVINGS = 45;
 
     /** Panel edges around the two places where the integrand bends, in widths of the bend. */
     private static final double[] EDGE_DISTANCES = {1, 2, 3.5, 5, 7, 9, 12, 16, 22, 30};

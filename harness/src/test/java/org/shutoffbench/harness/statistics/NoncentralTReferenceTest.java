@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class NoncentralTReferenceTest {
 
     @Test
-    void largeNoncentrality() {
+    void largeNoncentralityAndBrokenDegreesOfFreedom() {
         for (String[] row : ReferenceRows.of("noncentral_t.csv")) {
             double[] x = ReferenceRows.numbers(row, 0);
             assertThat(NoncentralT.of(x[1], x[2]).cdf(x[0]))
