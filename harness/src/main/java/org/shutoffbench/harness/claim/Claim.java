@@ -1,6 +1,8 @@
 package org.shutoffbench.harness.claim;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.scenario.JudgedQuantity;
 import org.shutoffbench.harness.statistics.RiskPoint;
@@ -89,7 +91,15 @@ public record Claim(
             @Nullable String lot,
             @Nullable String family,
             @Nullable String reading,
-            @Nullable String calledDone) {}
+            @Nullable String calledDone) {
+
+        /** Columns that the file must have. */
+        List<String> named() {
+            return Stream.of(value, joint, lot, family, reading, calledDone)
+                    .filter(Objects::nonNull)
+                    .toList();
+        }
+    }
 
     /** Share of joints that must not be reached: 1 - coverage. */
     public double allowed() {

@@ -1,6 +1,7 @@
 package org.shutoffbench.harness.claim;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -90,16 +91,44 @@ public final class ClaimDesk {
         return TrialPage.of(done, plans, untested);
     }
 
-    /** Judges a claim by measured joints; the simulated joints of a run stand beside them with a weight, 0 for none. */
-    public static ClaimPage judge(Claim claim, Path measured, @Nullable SimulatedRun run) throws IOException {
+    /**
+     * Judges claims by files of measured joints, each claim by each file.
+     *
+     * @param claims at least one
+     * @param measured at least one file, all laid out as the claims say
+     * @param run whose simulated joints stand beside the measured ones; null for none
+     * @param byVariables whether support comes from mean and spread instead of counts
+     * @throws NotComparableException where a claim does not say how the files are laid out, or cannot be judged so
+     */
+    public static ClaimPage judge(
+            List<Claim> claims, List<Path> measured, @Nullable SimulatedRun run, boolean byVariables)
+            throws IOException {
+        List<ClaimJudgement> judgements = new ArrayList<>();
+        for (Claim claim : claims) {
+            if (byVariables && claim.failure() == FailureRule.SILENT) {
+                throw new NotComparableException("\"" + claim.name() + "\" counts what a tool calls done, which is no"
+                        + " measured value; judge it without --by variables");
+            }
+            for (Path file : measured) {
+                judgements.add(new ClaimJudgement(
+                        claim,
+                        String.valueOf(file.getFileName()),
+                        measurements(claim, file),
+                        run == null ? null : simulated(claim, run),
+                        byVariables));
+            }
+        }
+        return JudgementPage.of(judgements);
+    }
+
+    private static Measurements measurements(Claim claim, Path file) throws IOException {
         Claim.MeasuredColumns columns = claim.measured();
         if (columns == null) {
-            throw new NotComparableException("the claim does not say how " + measured + " is laid out; add"
+            throw new NotComparableException("the claim does not say how " + file + " is laid out; add"
                     + " measured: {value: COLUMN, unit: "
                     + (claim.quantity() == JudgedQuantity.CLAMP_FORCE ? "kN" : "N*m") + ", joint: COLUMN} to it");
         }
-        Measurements joints = Measurements.read(measured, claim, columns);
-        return new ClaimJudgement(claim, joints, run == null ? null : simulated(claim, run)).page();
+        return Measurements.read(file, claim, columns);
     }
 
     /**
@@ -111,7 +140,12 @@ public final class ClaimDesk {
     public record SimulatedRun(Path folder, String strategy, double weight) {}
 
     private static ClaimJudgement.Simulated simulated(Claim claim, SimulatedRun run) throws IOException {
-        StudySummary summary = SummaryFile.read(run.folder().resolve(RunFolder.SUMMARY));
+        Path counted = run.folder().resolve(RunFolder.SUMMARY);
+        if (!Files.isRegularFile(counted)) {
+            throw new NotComparableException("--simulated " + run.folder() + " holds no finished run: "
+                    + RunFolder.SUMMARY + " is not there; name the folder that \"run\" wrote with --out");
+        }
+        StudySummary summary = SummaryFile.read(counted);
         OutcomesFormat format = summary.outcomesFormat();
         int strategy = -1;
         List<String> known = new ArrayList<>();

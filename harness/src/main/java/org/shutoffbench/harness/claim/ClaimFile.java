@@ -2,9 +2,12 @@ package org.shutoffbench.harness.claim;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.scenario.JudgedQuantity;
+import org.shutoffbench.harness.scenario.file.FileKind;
 import org.shutoffbench.harness.scenario.file.Problems;
 import org.shutoffbench.harness.scenario.file.Section;
 import org.shutoffbench.harness.scenario.file.Tree;
@@ -35,12 +38,12 @@ public final class ClaimFile {
      * @throws org.shutoffbench.harness.scenario.file.ScenarioException with everything that is wrong or missing
      */
     public static Claim read(Path file) {
-        return new ClaimFile(TreeReader.read(file)).claim();
+        return new ClaimFile(TreeReader.read(file, FileKind.CLAIM)).claim();
     }
 
     /** The same from a text; the name stands in messages. */
     public static Claim parse(String name, String text) {
-        return new ClaimFile(TreeReader.parse(name, text)).claim();
+        return new ClaimFile(TreeReader.parse(name, text, FileKind.CLAIM)).claim();
     }
 
     private Claim claim() {
@@ -86,10 +89,11 @@ public final class ClaimFile {
         Claim.MeasuredColumns measured = measured(quantity);
         root.finish();
         if (seller != null && coverage < 1 && seller.failing() >= 1 - coverage) {
+            Tree given = root.take("seller");
             problems.add(
-                    root.place(),
+                    given == null ? root.place() : given.place(),
                     "seller.failing",
-                    "is not below the share that the claim allows, " + 100 * (1 - coverage) + " %",
+                    "is not below the share that the claim allows, " + ClaimWords.percent(1 - coverage) + " %",
                     "give the smaller share at which the seller wants to be accepted");
         }
         problems.throwIfAny();
@@ -285,6 +289,13 @@ public final class ClaimFile {
                 Quantity.parse("1 " + unit, quantity.dimension());
             } catch (IllegalArgumentException wrong) {
                 section.problem("unit", String.valueOf(wrong.getMessage()));
+            }
+        }
+        Set<String> named = new HashSet<>();
+        for (String column : columns.named()) {
+            if (!named.add(column)) {
+                section.problem(
+                        "value", "the column \"" + column + "\" is named twice; every kind of entry has its own");
             }
         }
         section.finish();

@@ -3,13 +3,19 @@ package org.shutoffbench.harness.claim;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.scenario.file.NearestKey;
 import org.shutoffbench.harness.scenario.file.Place;
@@ -25,6 +31,11 @@ import org.shutoffbench.harness.scenario.unit.Quantity;
 record Measurements(List<MeasuredJoint> joints) {
 
     private static final int MOST_PROBLEMS = 20;
+
+    /** Times the target from which a value is a slip of the pen or of the unit. */
+    private static final int FAR_OFF = 100;
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]*\\.?[0-9]+([eE][+-]?[0-9]{1,3})?");
 
     /**
      * One joint.
@@ -54,25 +65,35 @@ record Measurements(List<MeasuredJoint> joints) {
         private final String file;
         private final Claim claim;
         private final Claim.MeasuredColumns columns;
+        private final double unit;
         private final Problems problems = new Problems();
         private final Map<String, Integer> places = new HashMap<>();
         private final Map<String, MeasuredJoint> joints = new LinkedHashMap<>();
         private final Map<String, Integer> rowOf = new HashMap<>();
+        private int fields;
 
         Reader(String file, Claim claim, Claim.MeasuredColumns columns) {
             this.file = file;
             this.claim = claim;
             this.columns = columns;
+            this.unit = Quantity.parse("1 " + columns.unit(), claim.quantity().dimension())
+                    .si();
         }
 
         Measurements read(Path path) throws IOException {
-            try (CsvReader<CsvRecord> csv = CsvReader.builder().ofCsvRecord(path)) {
+            try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                    .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                    .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                    .ofCsvRecord(Files.newBufferedReader(path))) {
                 boolean header = true;
                 for (CsvRecord row : csv) {
                     if (header) {
                         header(row);
                         problems.throwIfAny();
                         header = false;
+                        fields = row.getFieldCount();
+                    } else if (row.getFieldCount() != fields) {
+                        uneven(row);
                     } else if (problems.count() < MOST_PROBLEMS) {
                         row(row);
                     }
@@ -81,13 +102,16 @@ record Measurements(List<MeasuredJoint> joints) {
                     problem(0, "", "is empty", "a line with the names of the columns comes first");
                 }
             } catch (CsvParseException damaged) {
-                problem(
-                        0,
-                        "",
-                        "is no table of comma-separated values: " + damaged.getMessage(),
-                        "give every row a field for every column, and quote fields that hold commas");
-            } catch (java.io.UncheckedIOException | java.nio.charset.CharacterCodingException notText) {
-                problem(0, "", "is not UTF-8 text", "save it as comma-separated values in UTF-8");
+                if (!(damaged.getCause() instanceof CharacterCodingException)) {
+                    problem(
+                            0,
+                            "",
+                            "is no table of comma-separated values: " + damaged.getMessage(),
+                            "give every row a field for every column, and quote fields that hold commas");
+                }
+                notText(damaged.getCause());
+            } catch (UncheckedIOException damaged) {
+                notText(damaged.getCause());
             }
             problems.throwIfAny();
             if (joints.isEmpty()) {
@@ -95,6 +119,25 @@ record Measurements(List<MeasuredJoint> joints) {
                 problems.throwIfAny();
             }
             return new Measurements(List.copyOf(joints.values()));
+        }
+
+        private void notText(@Nullable Throwable cause) throws IOException {
+            if (cause instanceof CharacterCodingException) {
+                problem(0, "", "is not text in UTF-8", "save it as comma-separated values in UTF-8");
+            } else if (cause instanceof IOException unreadable) {
+                throw unreadable;
+            }
+        }
+
+        private void uneven(CsvRecord row) {
+            if (problems.count() < MOST_PROBLEMS) {
+                problem(
+                        (int) row.getStartingLineNumber(),
+                        "",
+                        "has " + row.getFieldCount() + " fields, the header " + fields,
+                        "give every row a field for every column, write decimals with a point, and quote fields that hold"
+                                + " commas");
+            }
         }
 
         private void header(CsvRecord row) {
@@ -107,7 +150,14 @@ record Measurements(List<MeasuredJoint> joints) {
                     problem(1, names.get(i), "stands twice in the header", "give every column a name of its own");
                 }
             }
-            for (String wanted : wanted()) {
+            String separator = names.size() > 1
+                    ? null
+                    : names.get(0).contains(";") ? "semicolons" : names.get(0).contains("\t") ? "tabs" : null;
+            if (separator != null) {
+                problem(1, "", "separates columns by " + separator, "save the file as comma-separated values");
+                return;
+            }
+            for (String wanted : columns.named()) {
                 if (!places.containsKey(wanted)) {
                     problem(
                             1,
@@ -116,17 +166,6 @@ record Measurements(List<MeasuredJoint> joints) {
                             NearestKey.remedy(wanted, names));
                 }
             }
-        }
-
-        private List<String> wanted() {
-            List<String> wanted = new ArrayList<>(List.of(columns.value(), columns.joint()));
-            for (String optional :
-                    new String[] {columns.lot(), columns.family(), columns.reading(), columns.calledDone()}) {
-                if (optional != null) {
-                    wanted.add(optional);
-                }
-            }
-            return wanted;
         }
 
         private void row(CsvRecord row) {
@@ -197,18 +236,25 @@ record Measurements(List<MeasuredJoint> joints) {
                 problem(line, columns.value(), "is missing", "leave the row out, and say in the report that you did");
                 return null;
             }
-            if (!text.matches("[+-]?[0-9]*\\.?[0-9]+([eE][+-]?[0-9]{1,3})?")) {
+            if (!NUMBER.matcher(text).matches()) {
                 problem(
                         line,
                         columns.value(),
                         "found \"" + text + "\"",
                         "a plain number in " + columns.unit()
-                                + " belongs here, as for the whole column; a file must not mix units");
+                                + " belongs here, with a point for decimals, as for the whole column; a file must not mix"
+                                + " units");
                 return null;
             }
-            double si = Quantity.parse(
-                            text + " " + columns.unit(), claim.quantity().dimension())
-                    .si();
+            double si = new BigDecimal(text).doubleValue() * unit;
+            if (si > FAR_OFF * claim.target()) {
+                problem(
+                        line,
+                        columns.value(),
+                        "found \"" + text + "\", more than " + FAR_OFF + " times the target",
+                        "check the value and its unit, " + columns.unit());
+                return null;
+            }
             if (si < 0) {
                 problem(line, columns.value(), "found \"" + text + "\"", "a value of 0 or more belongs here");
                 return null;
@@ -244,7 +290,15 @@ record Measurements(List<MeasuredJoint> joints) {
         }
 
         private String field(CsvRecord row, String column) {
-            return row.getField(places.getOrDefault(column, 0)).strip();
+            String text = row.getField(places.getOrDefault(column, 0));
+            if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+                problem(
+                        (int) row.getStartingLineNumber(),
+                        column,
+                        "goes on over more than one line",
+                        "close the quotes that open in this row");
+            }
+            return text.strip();
         }
 
         private void problem(int line, String column, String found, String remedy) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.claim.Claim;
 import org.shutoffbench.harness.claim.ClaimDesk;
@@ -221,7 +222,10 @@ final class ClaimCommand implements Runnable {
             name = "judge",
             mixinStandardHelpOptions = true,
             versionProvider = ShutoffBench.Version.class,
-            description = "Holds measured joints against the claim, which says how the file is laid out.",
+            description = {
+                "Holds measured joints against the claim, which says how the file is laid out.",
+                "Name several files, or a second claim with --and, to see them side by side."
+            },
             footer = {
                 "",
                 "Example: shutoff-bench claim judge docs/examples/claims/mean-shift.yaml"
@@ -239,9 +243,28 @@ final class ClaimCommand implements Runnable {
         @SuppressWarnings("NullAway.Init")
         private Path file;
 
-        @Parameters(index = "1", paramLabel = "MEASURED.csv", description = "one row per reading")
-        @SuppressWarnings("NullAway.Init")
-        private Path measured;
+        @Parameters(
+                index = "1..*",
+                arity = "1..*",
+                paramLabel = "MEASURED.csv",
+                description = "one row per reading; several files, of two tools for example, stand side by side")
+        private List<Path> measured = new ArrayList<>();
+
+        @Option(names = "--and", paramLabel = "CLAIM", description = "a second claim, judged by the same joints")
+        private @Nullable Path second;
+
+        @Option(
+                names = "--by",
+                paramLabel = "LAW",
+                description = "counts: failing joints decide; variables: mean and spread of values that look normal may"
+                        + " support the claim (default: counts)")
+        private Law law = Law.counts;
+
+        /** What may support a claim, as the command line writes it. */
+        enum Law {
+            counts,
+            variables
+        }
 
         @Option(
                 names = "--simulated",
@@ -273,20 +296,34 @@ final class ClaimCommand implements Runnable {
             if (simulated == null && weight > 0) {
                 throw new InputException("--simulated-weight needs --simulated DIR");
             }
-            if (!Files.isRegularFile(measured)) {
-                throw new InputException(measured + " is no file that can be read; name the file of measurements");
+            if (law == Law.variables && weight > 0) {
+                throw new InputException(
+                        "--by variables and --simulated-weight do not go together: simulated joints can"
+                                + " only be counted");
             }
-            Claim claim = ClaimFile.read(file);
+            for (Path one : measured) {
+                if (!Files.isRegularFile(one)) {
+                    throw new InputException(one + " is no file that can be read; name the file of measurements");
+                }
+            }
+            List<Claim> claims = new ArrayList<>(List.of(ClaimFile.read(file)));
+            if (second != null) {
+                claims.add(ClaimFile.read(second));
+            }
             ClaimDesk.SimulatedRun run = simulated == null || strategy == null
                     ? null
                     : new ClaimDesk.SimulatedRun(simulated, strategy, weight);
             ClaimPage found;
             try {
-                found = ClaimDesk.judge(claim, measured, run);
+                found = ClaimDesk.judge(claims, measured, run, law == Law.variables);
             } catch (ClaimDesk.NotComparableException apart) {
                 throw new InputException(file + ": " + apart.getMessage());
             }
-            page.show(found, file + " by " + measured, spec.commandLine().getOut());
+            page.show(
+                    found,
+                    file + (second == null ? "" : " and " + second) + " by "
+                            + measured.stream().map(Path::toString).collect(Collectors.joining(", ")),
+                    spec.commandLine().getOut());
             return 0;
         }
     }

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.shutoffbench.harness.scenario.file.ScenarioException;
+import org.shutoffbench.harness.statistics.StandardNormal;
 
 /** Measured joints, good and bad, against a claim of at most 10 % outside 84 N m +- 15 %. */
 class ClaimJudgementTest {
@@ -30,7 +32,7 @@ class ClaimJudgementTest {
     private static final Claim PLAIN = claim("{value: torque, unit: N*m, joint: id}", "");
 
     private ClaimPage judge(Claim claim, String csv) throws IOException {
-        return ClaimDesk.judge(claim, Files.writeString(folder.resolve("m.csv"), csv), null);
+        return ClaimDesk.judge(List.of(claim), List.of(Files.writeString(folder.resolve("m.csv"), csv)), null, false);
     }
 
     private static String joints(int good, int bad) {
@@ -59,7 +61,13 @@ class ClaimJudgementTest {
                 "'id,torque\n1,84\n2,62 ft*lbf\n' | a file must not mix units",
                 "'id,torque\n1,84\n2,n/a\n' | m.csv:3: torque: found \"n/a\"",
                 "'id,torque\n1,84\n2,-5\n' | a value of 0 or more",
-                "'id,torque\n1,84\n2,84,3\n' | Record 3 has 3 fields, but first record had 2 fields",
+                "'id,torque\n1,84\n2,84,3\n' | m.csv:3: has 3 fields, the header 2",
+                "'id,torque\n1,84\n2\n' | m.csv:3: has 1 fields, the header 2",
+                "'id;torque\n1;84\n' | m.csv:1: separates columns by semicolons",
+                "'id,torque\n1,84\n2,1e400\n' | m.csv:3: torque: found \"1e400\", more than 100 times the target",
+                "'id,torque\n1,84\n2,8400.1\n' | check the value and its unit, N*m",
+                "'id,torque\n1,84\n2,\"84\n' | m.csv:3: torque: goes on over more than one line",
+                "'id,torque\n1,84\n2,NaN\n' | m.csv:3: torque: found \"NaN\"",
                 "'id,moment\n1,84\n' | is no column of this file",
                 "'id,torque,torque\n1,84,84\n' | stands twice in the header",
                 "'id,torque\n' | holds no measurement",
@@ -106,7 +114,10 @@ class ClaimJudgementTest {
     void aMeanShiftBetweenFamiliesIsRecognised() throws IOException {
         Path examples = Path.of("../docs/examples/claims");
         ClaimPage page = ClaimDesk.judge(
-                ClaimFile.read(examples.resolve("mean-shift.yaml")), examples.resolve("mean-shift.csv"), null);
+                List.of(ClaimFile.read(examples.resolve("mean-shift.yaml"))),
+                List.of(examples.resolve("mean-shift.csv")),
+                null,
+                false);
         assertThat(page.text()).contains("A mean shift between families").contains("together they do not hold");
         assertThat(page.title()).contains("is refuted");
     }
@@ -115,7 +126,10 @@ class ClaimJudgementTest {
     void anUnsoundGaugeIsRecognisedAndDecidesNothing() throws IOException {
         Path examples = Path.of("../docs/examples/claims");
         ClaimPage page = ClaimDesk.judge(
-                ClaimFile.read(examples.resolve("unsound-gauge.yaml")), examples.resolve("unsound-gauge.csv"), null);
+                List.of(ClaimFile.read(examples.resolve("unsound-gauge.yaml"))),
+                List.of(examples.resolve("unsound-gauge.csv")),
+                null,
+                false);
         assertThat(page.title()).contains("cannot be judged with this gauge");
         assertThat(page.text().replace('\n', ' ')).contains("the gauge is unsound");
     }
@@ -127,11 +141,17 @@ class ClaimJudgementTest {
         Measurements measured = Measurements.read(csv, claim, claim.measured());
         ClaimJudgement.Simulated beside = new ClaimJudgement.Simulated("run", 0, 1000, 0);
         ClaimJudgement.Simulated weighted = new ClaimJudgement.Simulated("run", 0, 1000, 0.1);
-        double alone = new ClaimJudgement(claim, measured, null).upper();
-        assertThat(new ClaimJudgement(claim, measured, beside).upper()).isEqualTo(alone);
-        assertThat(new ClaimJudgement(claim, measured, weighted).upper()).isLessThan(alone / 4);
-        assertThat(new ClaimJudgement(claim, measured, weighted).page().text().replace('\n', ' '))
+        double alone = judgement(claim, measured, null).upper();
+        assertThat(judgement(claim, measured, beside).upper()).isEqualTo(alone);
+        assertThat(judgement(claim, measured, weighted).upper()).isLessThan(alone / 4);
+        assertThat(JudgementPage.of(List.of(judgement(claim, measured, weighted)))
+                        .text()
+                        .replace('\n', ' '))
                 .contains("no longer one of measurements alone");
+    }
+
+    private static ClaimJudgement judgement(Claim claim, Measurements measured, ClaimJudgement.Simulated simulated) {
+        return new ClaimJudgement(claim, "m.csv", measured, simulated, false);
     }
 
     private static Claim byFamily() {
@@ -217,5 +237,85 @@ class ClaimJudgementTest {
         assertThat(ClaimFile.parse("c", index.replace("outside the tolerance", "below the tolerance"))
                         .coverage())
                 .isCloseTo(0.9986501, org.assertj.core.api.Assertions.within(1e-7));
+    }
+
+    @Test
+    void aFileInAnotherEncodingIsRefused() throws IOException {
+        Path latin = Files.write(
+                folder.resolve("m.csv"),
+                "id,torque\n\u00e4,84\n".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        assertThatThrownBy(() -> ClaimDesk.judge(List.of(PLAIN), List.of(latin), null, false))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("m.csv: is not text in UTF-8; save it");
+    }
+
+    /** All joints of a bad lot fail: 12 of 12 joints, but 1 of 3 lots. Counted singly they would refute, 12 of 36 above 10 %. */
+    @Test
+    void aFamilyIsJudgedByItsLotsWhereTheyAreKnown() throws IOException {
+        Claim claim = ClaimFile.parse(
+                "claim.yaml",
+                ClaimFileTest.WHOLE
+                        .replace("coverage: 99 %", "coverage: 90 %")
+                        .replaceAll("(?m)^gauge:.*\\n", "")
+                        .replaceAll(
+                                "(?m)^measured:.*\\n",
+                                "measured: {value: torque, unit: N*m, joint: id, family: kind, lot: lot}\n"));
+        assertThat(judge(claim, lots(3, 12, 1)).title()).contains("is undecided");
+        assertThat(judge(claim, lots(60, 12, 40)).title()).contains("is refuted", "too many of soft");
+        assertThat(judge(claim, lots(36, 1, 0)).title()).contains("is supported");
+        assertThat(judge(claim, lots(6, 6, 0)).title()).contains("more lots");
+    }
+
+    private static String lots(int lots, int each, int bad) {
+        StringBuilder csv = new StringBuilder("id,kind,lot,torque\n");
+        for (int lot = 0; lot < lots; lot++) {
+            for (int i = 0; i < each; i++) {
+                csv.append(lot).append('-').append(i).append(",soft,").append(lot);
+                csv.append(lot < bad ? ",60" : ",84").append('\n');
+            }
+        }
+        return csv.toString();
+    }
+
+    /** Twenty values of a normal law's quantiles about a mean. */
+    private static String normal(double mean, double sd) {
+        StringBuilder csv = new StringBuilder("id,torque\n");
+        for (int i = 0; i < 20; i++) {
+            double z = StandardNormal.upperQuantile((i + 0.5) / 20);
+            csv.append(i).append(',').append(mean + sd * z).append('\n');
+        }
+        return csv.toString();
+    }
+
+    /** n 20, at most 10 % outside, 95 %: k about 2.2; 84 N m +- 12.6 leaves 3.15 s of 4 and 1.26 s of 10 N m. */
+    @Test
+    void meanAndSpreadSupportOnlyWhereAskedForAndWhereValuesAreNormal() throws IOException {
+        assertThat(variables(normal(84, 4))).contains("is supported by 20 measured joints, by their mean and spread");
+        assertThat(judge(PLAIN, normal(84, 4)).title()).contains("is undecided");
+        assertThat(judge(PLAIN, normal(84, 4)).text()).contains("shown, if normal");
+        assertThat(variables(normal(84, 10))).contains("standard deviations from a limit");
+        assertThat(variables(normal(84, 1) + "odd,73\n")).contains("values are not normal");
+        assertThat(variables("id,torque\n1,84\n2,85\n3,83\n")).contains("too few to see whether values are normal");
+    }
+
+    private String variables(String csv) throws IOException {
+        Path file = Files.writeString(folder.resolve("m.csv"), csv);
+        return ClaimDesk.judge(List.of(PLAIN), List.of(file), null, true).title();
+    }
+
+    /** Of 40 joints that both tools tightened one leaves 12 low, the other none: exact McNemar p 0.0005. */
+    @Test
+    void twoToolsStandSideBySideOnTheSameJoints() throws IOException {
+        Path first = Files.writeString(folder.resolve("first.csv"), joints(28, 12));
+        Path second = Files.writeString(folder.resolve("second.csv"), joints(40, 0));
+        ClaimPage page = ClaimDesk.judge(List.of(PLAIN), List.of(first, second), null, false);
+        assertThat(page.title()).contains("by first.csv is refuted", "by second.csv is supported");
+        assertThat(page.text().replace('\n', ' '))
+                .contains("Side by side")
+                .contains("On the 40 joints that both files name: 12 fail in first.csv alone, 0 in second.csv alone")
+                .doesNotContain("does not tell them apart");
+        assertThat(ClaimDesk.judge(List.of(PLAIN), List.of(second, second), null, false)
+                        .text())
+                .contains("Side by side");
     }
 }

@@ -182,7 +182,7 @@ class FamilyKeysTest {
             {like: plain, stiffness: {normal: 300 kN/mm, cv: 8 %, sd: 3 kN/mm}}    | its scatter is told twice
             {like: plain, stiffness: {normal: 300 kN/mm, cv: 30 %}}                | take less scatter
             {like: plain, stiffness: {normal: 300 kN/mm, cv: 8}}                   | a scatter lies above 0 % and not above 100 %
-            {like: plain, stiffness: {normal: 300 kN/mm, tool: 8 %}}               | is not a key of a scenario here
+            {like: plain, stiffness: {normal: 300 kN/mm, tool: 8 %}}               | is not a key here
             {like: plain, seating: {uniform: [9 deg, 8 deg]}}                      | the first end is the lower one
             {like: plain, thread: M13}                                             | is not among the metric sizes
             {like: plain, thread: {d: 12 mm}}                                      | give its pitch

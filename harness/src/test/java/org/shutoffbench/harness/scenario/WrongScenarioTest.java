@@ -25,7 +25,7 @@ class WrongScenarioTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            unknown-key        | 8  | families.plain.stifness     | is not a key of a scenario here    | did you mean "stiffness"? allowed: like, surface, state, thread, grip
+            unknown-key        | 8  | families.plain.stifness     | is not a key here    | did you mean "stiffness"? allowed: like, surface, state, thread, grip
             wrong-unit         | 3  | judge.target                | found "84 N"                       | "N" is not a unit of torque
             bare-number        | 9  | families.plain.seating      | found "8"                          | the unit is missing; write a number and one of the units rad, deg, turns
             negative-stiffness | 8  | families.plain.stiffness    | found "-312 kN/mm"                 | allowed: 1 N/mm to 100000 kN/mm

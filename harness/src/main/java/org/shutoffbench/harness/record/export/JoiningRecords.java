@@ -137,7 +137,7 @@ final class JoiningRecords implements RecordSink {
         };
     }
 
-    /** Completed, aborted or failed (source: OPC-40001-101, the numbers from memory). */
+    /** Completed, aborted or failed (source: OPC-40001-101, table 27). */
     private static int state(EndReason reason) {
         return switch (reason) {
             case SHUTOFF -> COMPLETED;

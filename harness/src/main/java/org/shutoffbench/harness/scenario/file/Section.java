@@ -193,10 +193,7 @@ public final class Section {
             if (!plain.contains(line.getKey())) {
                 Tree.Entry entry = line.getValue();
                 problems.add(
-                        entry.place(),
-                        path(entry.key()),
-                        "is not a key of a scenario here",
-                        NearestKey.remedy(entry.key(), allowed));
+                        entry.place(), path(entry.key()), "is not a key here", NearestKey.remedy(entry.key(), allowed));
                 NearestKey.to(entry.key(), allowed).ifPresent(missing::remove);
             }
         }

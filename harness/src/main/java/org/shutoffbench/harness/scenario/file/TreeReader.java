@@ -33,12 +33,24 @@ public final class TreeReader {
     private static final int LONGEST_REASON = 200;
 
     private final String file;
+    private final FileKind kind;
     private final Problems problems;
     private int nodes;
 
-    private TreeReader(String file, Problems problems) {
+    private TreeReader(String file, FileKind kind, Problems problems) {
         this.file = file;
+        this.kind = kind;
         this.problems = problems;
+    }
+
+    /** A scenario as {@link #read(Path, FileKind)} reads it. */
+    public static Tree.Branch read(Path path) {
+        return read(path, FileKind.SCENARIO);
+    }
+
+    /** A scenario as {@link #parse(String, String, FileKind)} reads it. */
+    public static Tree.Branch parse(String name, String text) {
+        return parse(name, text, FileKind.SCENARIO);
     }
 
     /**
@@ -46,16 +58,16 @@ public final class TreeReader {
      *
      * @throws ScenarioException if it cannot be read or is not one YAML map
      */
-    public static Tree.Branch read(Path path) {
+    public static Tree.Branch read(Path path, FileKind kind) {
         String name = path.toString().replace('\\', '/');
         try {
             if (Files.isDirectory(path)) {
-                throw refused(name, "is a folder", "name a scenario file");
+                throw refused(name, "is a folder", "name a " + kind.title());
             }
             if (Files.size(path) > LARGEST_FILE) {
-                throw refused(name, "is larger than 1 MiB", "a scenario is a short text; name a scenario file");
+                throw refused(name, "is larger than 1 MiB", "it should be a short text; name a " + kind.title());
             }
-            return parse(name, decoded(name, Files.readAllBytes(path)));
+            return parse(name, decoded(name, kind, Files.readAllBytes(path)), kind);
         } catch (NoSuchFileException e) {
             throw refused(name, "there is no such file", "check the path");
         } catch (IOException | SecurityException e) {
@@ -68,17 +80,17 @@ public final class TreeReader {
      *
      * @throws ScenarioException if it is not one YAML map
      */
-    public static Tree.Branch parse(String name, String text) {
+    public static Tree.Branch parse(String name, String text, FileKind kind) {
         Problems problems = new Problems();
-        Tree tree = new TreeReader(name, problems).compose(text);
+        Tree tree = new TreeReader(name, kind, problems).compose(text);
         problems.throwIfAny();
         if (tree instanceof Tree.Branch branch) {
             return branch;
         }
-        throw refused(name, "is not a map of keys and values", "begin with the line \"bench: 1\"");
+        throw refused(name, "is not a map of keys and values", kind.beginning());
     }
 
-    private static String decoded(String name, byte[] bytes) {
+    private static String decoded(String name, FileKind kind, byte[] bytes) {
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -90,16 +102,16 @@ public final class TreeReader {
         } catch (CharacterCodingException e) {
             // told below
         }
-        throw refused(name, "is not text in UTF-8 (a binary file?)", "name a scenario file");
+        throw refused(name, "is not text in UTF-8 (a binary file?)", "name a " + kind.title());
     }
 
     private Tree compose(String text) {
         List<Node> documents = documents(text);
         if (documents.isEmpty()) {
-            throw refused(file, "is empty", "begin with the line \"bench: 1\"");
+            throw refused(file, "is empty", kind.beginning());
         }
         if (documents.size() > 1) {
-            throw refused(file, "holds " + documents.size() + " documents", "keep one scenario in one file");
+            throw refused(file, "holds " + documents.size() + " documents", "keep one document in one file");
         }
         return convert(documents.get(0), "", 0);
     }
