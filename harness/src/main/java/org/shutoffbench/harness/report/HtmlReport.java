@@ -36,6 +36,7 @@ public final class HtmlReport {
             List<Span> lead,
             String leadNote,
             String confidence,
+            @Nullable String settingsKey,
             MatrixView matrix,
             int familyCount,
             List<String> tables,
@@ -103,6 +104,7 @@ public final class HtmlReport {
                         LeadSentence.of(summary, names),
                         LeadSentence.note(summary, names),
                         Printed.level(summary.methods().confidence()),
+                        names.severalSettings() ? MethodSection.settingsKey(summary) : null,
                         MatrixView.of(summary, names),
                         summary.families().size(),
                         List.of(

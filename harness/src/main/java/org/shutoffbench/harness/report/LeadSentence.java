@@ -2,6 +2,7 @@ package org.shutoffbench.harness.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.Headline;
 import org.shutoffbench.harness.study.Ranking.WorstFamilyDifference;
@@ -15,7 +16,8 @@ import org.shutoffbench.harness.study.StudySummary;
 final class LeadSentence {
 
     private static final int FEW = 50;
-    private static final int DIFFERENCES_SPELT_OUT = 3;
+    private static final int DIFFERENCES_SPELT_OUT = 1;
+    private static final int NAMES_SPELT_OUT = 6;
 
     private final StudySummary summary;
     private final Names names;
@@ -80,11 +82,19 @@ final class LeadSentence {
 
     private void leaders() {
         List<Integer> leaders = summary.headline().leaders();
-        for (int i = 0; i < leaders.size(); i++) {
+        List<String> together = names.together(leaders);
+        list(
+                together.size() > 1
+                        ? together
+                        : leaders.stream().map(names::strategy).toList());
+    }
+
+    private void list(List<String> strategies) {
+        for (int i = 0; i < strategies.size(); i++) {
             if (i > 0) {
-                say(i == leaders.size() - 1 ? " and " : ", ");
+                say(i == strategies.size() - 1 ? " and " : ", ");
             }
-            spans.add(Span.name(names.strategy(leaders.get(i))));
+            spans.add(Span.name(strategies.get(i)));
         }
     }
 
@@ -98,31 +108,38 @@ final class LeadSentence {
             say("no strategy called a low or unseated joint done");
             return;
         }
-        spans.add(Span.name(names.strategy(miss.strategy())));
-        CellSummary cell = summary.cell(miss.family(), miss.strategy());
-        if (miss.rate().count() == miss.rate().n() && cell.rates() != null) {
-            long others = asBad(miss);
-            say(others == 0 ? "" : others == 1 ? " and one other strategy" : " and " + others + " other strategies");
+        if (miss.rate().count() == miss.rate().n()) {
+            List<String> all = names.together(asBad(miss));
+            int spelt = all.size() <= NAMES_SPELT_OUT ? all.size() : NAMES_SPELT_OUT - 1;
+            list(
+                    spelt == all.size()
+                            ? all
+                            : Stream.concat(
+                                            all.subList(0, spelt).stream(),
+                                            Stream.of((all.size() - spelt) + " other strategies"))
+                                    .toList());
             say(" brought none of " + miss.rate().n() + " " + names.joints(miss.family())
                     + " into the window and called all of them done");
         } else {
+            spans.add(Span.name(names.strategy(miss.strategy())));
             say(" called " + share(miss.rate()) + " " + names.joints(miss.family())
                     + " done while they were low or unseated");
         }
     }
 
-    /** Other strategies by name that missed silently as often on the same family. */
-    private long asBad(Headline.SilentMiss miss) {
-        String named = summary.strategies().get(miss.strategy()).name();
-        return summary.cells().stream()
-                .filter(c -> c.family() == miss.family()
-                        && c.rates() != null
-                        && c.rates().silentMiss().count()
-                                == c.rates().silentMiss().n())
-                .map(c -> summary.strategies().get(c.strategy()).name())
-                .filter(name -> !name.equals(named))
-                .distinct()
-                .count();
+    /** The strategies that called every joint of the family done while it was low or unseated, the named one first. */
+    private List<Integer> asBad(Headline.SilentMiss miss) {
+        List<Integer> found = new ArrayList<>(List.of(miss.strategy()));
+        for (CellSummary cell : summary.cells()) {
+            if (cell.family() == miss.family()
+                    && cell.strategy() != miss.strategy()
+                    && cell.rates() != null
+                    && cell.rates().silentMiss().count()
+                            == cell.rates().silentMiss().n()) {
+                found.add(cell.strategy());
+            }
+        }
+        return found;
     }
 
     private String note() {

@@ -1,7 +1,9 @@
 package org.shutoffbench.harness.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.Family;
 import org.shutoffbench.harness.study.Methods;
@@ -110,6 +112,19 @@ final class MethodSection {
             }
         }
         return String.join(". ", lines) + ". A run never tunes.";
+    }
+
+    /** What the settings tables of this study are, in a line. */
+    static String settingsKey(StudySummary summary) {
+        return Arrays.stream(Strategy.SettingsKind.values())
+                .filter(kind -> summary.strategies().stream().anyMatch(s -> s.settings() == kind))
+                .map(kind -> kind.title() + ": "
+                        + switch (kind) {
+                            case HOME -> "settings tuned on one family only";
+                            case ALL -> "settings tuned on all families";
+                            case GIVEN -> "settings as the scenario writes them";
+                        })
+                .collect(Collectors.joining("; "));
     }
 
     private static String meaning(Strategy.SettingsKind kind) {

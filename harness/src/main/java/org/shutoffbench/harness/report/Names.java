@@ -48,6 +48,33 @@ final class Names {
         return labels.get(index);
     }
 
+    /**
+     * Several strategies as a list to read aloud; one of them with several settings tables is named once: "energy per blow
+     * (home and all)".
+     */
+    List<String> together(List<Integer> chosen) {
+        Map<String, List<Integer>> byName = new LinkedHashMap<>();
+        for (int s : chosen) {
+            byName.computeIfAbsent(strategies.get(s).name(), name -> new ArrayList<>())
+                    .add(s);
+        }
+        List<String> said = new ArrayList<>();
+        byName.forEach((name, own) -> said.add(
+                own.size() == 1
+                        ? strategy(own.get(0))
+                        : name + " ("
+                                + String.join(
+                                        " and ",
+                                        own.stream()
+                                                .map(s -> strategies
+                                                        .get(s)
+                                                        .settings()
+                                                        .title())
+                                                .toList())
+                                + ")"));
+        return said;
+    }
+
     Mark mark(int strategy) {
         return marks.get(strategy);
     }

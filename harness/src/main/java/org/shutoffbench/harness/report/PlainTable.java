@@ -2,6 +2,8 @@ package org.shutoffbench.harness.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table behind a disclosure.
@@ -10,8 +12,30 @@ import java.util.List;
  * @param caption what the table holds, with units
  * @param heads of the columns, the first one over the row heads
  * @param rows as long as heads; the first cell is the row's head
+ * @param paper which rows are printed on paper; null for all
  */
-record PlainTable(String summary, String caption, List<String> heads, List<List<String>> rows) {
+record PlainTable(
+        String summary,
+        String caption,
+        List<String> heads,
+        List<List<String>> rows,
+        @Nullable Paper paper) {
+
+    private static final int SLIM = 6;
+    private static final int MANY = 9;
+    private static final int SENTENCE = 60;
+
+    /**
+     * Rows of a long table that paper is spent on.
+     *
+     * @param note says on paper what is left out and where it is
+     */
+    record Paper(String note, Set<Integer> rows) {}
+
+    /** A table that is printed whole. */
+    PlainTable(String summary, String caption, List<String> heads, List<List<String>> rows) {
+        this(summary, caption, heads, rows, null);
+    }
 
     PlainTable {
         heads = List.copyOf(heads);
@@ -24,12 +48,31 @@ record PlainTable(String summary, String caption, List<String> heads, List<List<
     }
 
     /** A row as the template reads it. */
-    record Row(String head, List<String> cells) {}
+    record Row(String head, List<String> cells, boolean offPaper) {}
+
+    /** Narrow enough to be printed in two columns. */
+    boolean slim() {
+        return heads.size() < SLIM && !prose();
+    }
+
+    /** Cells are sentences, which may break. */
+    boolean prose() {
+        return rows.stream().anyMatch(row -> row.stream().skip(1).anyMatch(cell -> cell.length() > SENTENCE));
+    }
+
+    /** So wide that paper needs smaller print. */
+    boolean many() {
+        return heads.size() > MANY;
+    }
 
     List<Row> lines() {
         List<Row> lines = new ArrayList<>();
-        for (List<String> row : rows) {
-            lines.add(new Row(row.get(0), row.subList(1, row.size())));
+        for (int i = 0; i < rows.size(); i++) {
+            List<String> row = rows.get(i);
+            lines.add(new Row(
+                    row.get(0),
+                    row.subList(1, row.size()),
+                    paper != null && !paper.rows().contains(i)));
         }
         return lines;
     }

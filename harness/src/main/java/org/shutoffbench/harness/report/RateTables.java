@@ -1,7 +1,9 @@
 package org.shutoffbench.harness.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.PairedComparison;
@@ -12,6 +14,9 @@ import org.shutoffbench.harness.study.StudySummary;
 
 /** The tables behind the matrix: every rate with its interval, what it cost, and every pair compared. */
 final class RateTables {
+
+    /** As many rows as fit on two pages of paper. */
+    private static final int FEW_ROWS = 80;
 
     private final StudySummary summary;
     private final Names names;
@@ -98,11 +103,17 @@ final class RateTables {
                 rows);
     }
 
+    /** Every pair; on paper, where they are many, those with the strategy that ranks first. */
     PlainTable comparisons() {
         List<List<String>> rows = new ArrayList<>();
+        int first = summary.ranking().standings().get(0).strategy();
+        Set<Integer> withFirst = new HashSet<>();
         for (PairedComparison c : summary.comparisons()) {
             PairedComparison.PairedRates in = c.inWindow();
             PairedComparison.PairedRates miss = c.silentMiss();
+            if (c.first() == first || c.second() == first) {
+                withFirst.add(rows.size());
+            }
             rows.add(List.of(
                     names.family(c.family()) + ": " + names.strategy(c.first()) + " less " + names.strategy(c.second()),
                     Long.toString(c.n()),
@@ -115,7 +126,13 @@ final class RateTables {
                 "Table of paired comparisons",
                 "Differences in points on the same joints, bounds in brackets; p by the exact McNemar test, adjusted by Holm",
                 List.of("Family, pair", "joints", "in window", "p", "silent miss", "p"),
-                rows);
+                rows,
+                rows.size() <= FEW_ROWS
+                        ? null
+                        : new PlainTable.Paper(
+                                "On paper: pairs with " + names.strategy(first) + ", " + withFirst.size() + " of "
+                                        + rows.size() + "; all of them are on the page and in summary.json",
+                                withFirst));
     }
 
     private interface CellReader {

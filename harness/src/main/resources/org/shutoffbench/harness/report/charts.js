@@ -422,6 +422,7 @@
     const svg = place.querySelector("svg");
     if (svg) {
       svg.setAttribute("role", "img");
+      svg.setAttribute("viewBox", "0 0 " + svg.getAttribute("width") + " " + svg.getAttribute("height"));
       svg.setAttribute("aria-labelledby", place.dataset.title);
       svg.setAttribute("aria-describedby", place.dataset.values);
     }
@@ -491,9 +492,11 @@
       element.open = true;
       opened.push(element);
     });
+    document.documentElement.classList.add("paper");
     live.forEach(draw);
   });
   window.addEventListener("afterprint", () => {
+    document.documentElement.classList.remove("paper");
     opened.splice(0).forEach((element) => (element.open = false));
     live.forEach(draw);
   });

@@ -155,4 +155,23 @@ class ReportBrowserTest {
         assertThat(browser.find(".switches").isDisplayed()).isFalse();
         assertThat(browser.find(".matrix").isDisplayed()).isTrue();
     }
+
+    /** A4 landscape less its margins is 1032 px wide. */
+    @Test
+    void fitsOnPaperWithEveryPictureWhole() {
+        open(1280);
+        browser.script("window.dispatchEvent(new Event('beforeprint'))");
+        browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        browser.size(1032, 700);
+        assertThat(browser.script("""
+                return Array.from(document.querySelectorAll('table.matrix, table.plain, .chart svg, .stops, dl'))
+                    .filter(e => e.getBoundingClientRect().right > 1033 || e.getBoundingClientRect().height < 5)
+                    .map(e => e.outerHTML.slice(0, 120))
+                """)).isEqualTo(List.of());
+        assertThat(browser.script("""
+                return Array.from(document.querySelectorAll('.chart svg')).every(svg =>
+                    svg.getBoundingClientRect().right <= svg.closest('figure').getBoundingClientRect().right + 1 &&
+                    svg.getBoundingClientRect().bottom <= svg.closest('figure').getBoundingClientRect().bottom + 1)
+                """)).isEqualTo(true);
+    }
 }
