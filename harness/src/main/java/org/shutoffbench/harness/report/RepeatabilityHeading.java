@@ -23,7 +23,9 @@ final class RepeatabilityHeading {
         }
 
         String between(ShownQuantity shown) {
-            return "between " + shown.round(low) + " and " + shown.round(high);
+            String from = shown.round(low);
+            String to = shown.round(high);
+            return from.equals(to) ? "at " + from : "between " + from + " and " + to;
         }
     }
 
