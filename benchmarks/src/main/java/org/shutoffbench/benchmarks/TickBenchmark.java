@@ -41,7 +41,7 @@ import org.shutoffbench.controller.Verdict;
 @Fork(2)
 public class TickBenchmark {
 
-    private static final int TICKS = 5_000;
+    static final int TICKS = 5_000;
     private static final int RATE_HZ = 10_000;
     private static final Target OUT_OF_REACH = new Target(1e6f, 0.15f);
 
@@ -56,7 +56,8 @@ public class TickBenchmark {
         "torque minus prevailing",
         "torque gradient",
         "energy per blow",
-        "adaptive estimation"
+        "adaptive estimation",
+        "learned regression"
     })
     public String strategy = "blow count";
 

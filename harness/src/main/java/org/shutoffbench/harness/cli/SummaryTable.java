@@ -2,6 +2,7 @@ package org.shutoffbench.harness.cli;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.run.EndReason;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.Family;
 import org.shutoffbench.harness.study.Rate;
@@ -44,6 +45,26 @@ final class SummaryTable {
                         .stripTrailingZeros()
                         .toPlainString(),
                 summary.methods().rates().title()));
+        for (int s = 0; s < summary.strategies().size(); s++) {
+            faults(s);
+        }
+    }
+
+    /** A tightening that ends by a fault counts as not reached; whoever wrote the strategy should hear of it at once. */
+    private void faults(int strategy) {
+        long faults = summary.cells().stream()
+                .filter(cell -> cell.strategy() == strategy)
+                .flatMap(cell -> cell.counts().stream())
+                .filter(count -> count.endReason() == EndReason.FAULT)
+                .mapToLong(CellSummary.Count::joints)
+                .sum();
+        if (faults > 0) {
+            text.append(title(summary.strategies().get(strategy)))
+                    .append(": ")
+                    .append(faults)
+                    .append(" tightenings ended by a fault, most often a strategy that threw or answered nothing;"
+                            + " conform says which.\n");
+        }
     }
 
     private interface Pick {

@@ -1,13 +1,18 @@
 package org.shutoffbench.harness.run;
 
+import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
 import java.net.MalformedURLException;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.controller.StrategyFactory;
 import org.shutoffbench.controller.strategy.Strategies;
@@ -16,6 +21,8 @@ import org.shutoffbench.harness.scenario.StrategyEntry;
 
 /** Finds strategies: ours by name, anybody's by class and jar. */
 public final class StrategyCatalogue implements StrategyDirectory {
+
+    private static final int MOST_NAMES = 12;
 
     private final Map<String, StrategyFactory> external = new ConcurrentHashMap<>();
 
@@ -85,14 +92,35 @@ public final class StrategyCatalogue implements StrategyDirectory {
             }
             throw new IllegalArgumentException(className + " is no " + StrategyFactory.class.getName());
         } catch (ClassNotFoundException missing) {
-            throw new IllegalArgumentException("the jar " + jar + " has no class " + className, missing);
+            throw new IllegalArgumentException(
+                    "the jar " + jar + " has no class " + className + "; its classes are " + classes(jar), missing);
         } catch (NoSuchMethodException | IllegalAccessException hidden) {
             throw new IllegalArgumentException(
                     className + " must be public and have a public constructor without parameters", hidden);
+        } catch (InvocationTargetException thrown) {
+            throw new IllegalArgumentException(
+                    "the constructor of " + className + " threw " + thrown.getCause(), thrown);
         } catch (ReflectiveOperationException | LinkageError broken) {
             throw new IllegalArgumentException(className + " cannot be loaded: " + broken, broken);
         } catch (MalformedURLException odd) {
             throw new IllegalArgumentException("the jar " + jar + " cannot be read", odd);
+        }
+    }
+
+    /** Names of the first classes of a jar, those inside others left out. */
+    private static String classes(Path jar) {
+        try (JarFile file = new JarFile(jar.toFile())) {
+            List<String> names = file.stream()
+                    .map(JarEntry::getName)
+                    .filter(name -> name.endsWith(".class") && name.indexOf('$') < 0)
+                    .map(name ->
+                            name.substring(0, name.length() - ".class".length()).replace('/', '.'))
+                    .sorted()
+                    .limit(MOST_NAMES)
+                    .toList();
+            return names.isEmpty() ? "none" : String.join(", ", names);
+        } catch (IOException noJar) {
+            return "unknown, as the file is no jar";
         }
     }
 }

@@ -124,6 +124,10 @@ final class StrategyReader {
         }
         try {
             Path file = Overlay.beside(text);
+            if (!Files.isReadable(file)) {
+                section.problem("jar", "there is no such file that can be read; build the jar or correct its path");
+                return null;
+            }
             StrategyDescriptor descriptor = directory.external(className, file);
             String sha256 = Sha256.of(Files.readAllBytes(file));
             if (expected != null && !expected.equals(sha256)) {

@@ -112,4 +112,79 @@ class OwnStrategyTest {
         does("run", project.resolve("joints-tuned.yaml"), "--joints", 3, "--out", temporary.resolve("tuned"));
         assertThat(command.out()).contains("short steps (all)");
     }
+
+    /** Runs a strategy as a line of a scenario that must be refused, and gives what was said. */
+    private String refused(String line) throws IOException {
+        Path scenario = Files.writeString(
+                project.resolve("wrong.yaml"), "based on: joints.yaml\nname: wrong\nstrategies:\n  - " + line + "\n");
+        Path out = temporary.resolve("none");
+        assertThat(command.run("run", scenario, "--joints", 2, "--out", out)).isEqualTo(2);
+        assertThat(out).doesNotExist();
+        assertThat(command.err()).contains("wrong.yaml:4: strategies[0].");
+        return command.err();
+    }
+
+    @Test
+    void whatCannotBeLoadedIsRefusedAtItsLineWithARemedy() throws IOException {
+        Path sources = Files.createDirectories(temporary.resolve("broken/broken"));
+        Files.writeString(sources.resolve("NeedsMore.java"), """
+                package broken;
+                public final class NeedsMore extends Throwing { public NeedsMore(int more) { super(more); } }
+                """);
+        Files.writeString(sources.resolve("Throwing.java"), """
+                package broken;
+                import java.util.List;
+                import java.util.Set;
+                import org.shutoffbench.controller.*;
+                public class Throwing implements StrategyFactory {
+                    public Throwing() { throw new IllegalStateException("no licence"); }
+                    protected Throwing(int more) {}
+                    @Override public StrategyDescriptor descriptor() { throw new IllegalStateException("later"); }
+                    @Override public ShutoffStrategy create(Settings settings, Provision provision) { return null; }
+                }
+                """);
+        pack(compiled(temporary.resolve("broken")), project.resolve("broken.jar"));
+        assertThat(refused("{class: shortsteps.ShortStep, jar: short-steps.jar}"))
+                .contains("strategies[0].class", "no class shortsteps.ShortStep", "shortsteps.ShortStepsFactory");
+        assertThat(refused("{class: " + FACTORY + ", jar: short-step.jar}"))
+                .contains("strategies[0].jar", "build the jar or correct its path");
+        assertThat(refused("{class: shortsteps.ShortSteps, jar: short-steps.jar}"))
+                .contains("public constructor without parameters");
+        assertThat(refused("{class: broken.NeedsMore, jar: broken.jar}"))
+                .contains("public constructor without parameters");
+        assertThat(refused("{class: broken.Throwing, jar: broken.jar}"))
+                .contains("the constructor of broken.Throwing threw java.lang.IllegalStateException: no licence");
+        assertThat(refused("{class: " + FACTORY + ", jar: short-steps.jar, settings: {shortest stp: 4 deg}}"))
+                .contains("did you mean \"shortest step\"");
+    }
+
+    @Test
+    void aStrategyThatThrowsInATickIsNamedAfterTheRun() throws IOException {
+        Path sources = Files.createDirectories(temporary.resolve("tripping/tripping"));
+        Files.writeString(sources.resolve("Trips.java"), """
+                package tripping;
+                import java.util.List;
+                import java.util.Set;
+                import org.shutoffbench.controller.*;
+                public final class Trips implements StrategyFactory {
+                    @Override public StrategyDescriptor descriptor() {
+                        return new StrategyDescriptor("trips", "throws", Set.of(), Set.of(), List.of(), List.of(), 0);
+                    }
+                    @Override public ShutoffStrategy create(Settings settings, Provision provision) {
+                        return new ShutoffStrategy() {
+                            @Override public void arm(Target target) {}
+                            @Override public Command onSample(SensorFrame frame) { throw new ArithmeticException(); }
+                            @Override public Verdict verdict() { return Verdict.NOT_REACHED; }
+                            @Override public int estimates(float[] into) { return 0; }
+                        };
+                    }
+                }
+                """);
+        pack(compiled(temporary.resolve("tripping")), project.resolve("trips.jar"));
+        Path scenario = Files.writeString(
+                project.resolve("trips.yaml"),
+                "based on: joints.yaml\nname: trips\nstrategies: [{class: tripping.Trips, jar: trips.jar}]\n");
+        does("run", scenario, "--joints", 2, "--out", temporary.resolve("trips"));
+        assertThat(command.out()).contains("trips (given): 8 tightenings ended by a fault", "conform");
+    }
 }

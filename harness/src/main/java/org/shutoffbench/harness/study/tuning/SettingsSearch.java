@@ -19,8 +19,9 @@ import org.shutoffbench.controller.Setting;
 
 /**
  * Looks for the best settings within a fixed number of evaluations: first points spread evenly over the ranges (a Halton
- * sequence, for one setting equal steps), then a Nelder-Mead simplex from the best of them. The loss has steps, so that
- * nothing with derivatives would do.
+ * sequence, for one setting equal steps), then a Nelder-Mead simplex from the best of them, and where that comes to rest
+ * early, points close to the best for the rest. So every search spends its budget to the last evaluation. The loss has
+ * steps, so that nothing with derivatives would do.
  */
 final class SettingsSearch {
 
@@ -68,7 +69,12 @@ final class SettingsSearch {
         spread((int) Math.ceil(SPREAD * budget));
         if (!settings.isEmpty()) {
             simplex(budget - log.size());
+            lookAround(budget - log.size());
         }
+        return best();
+    }
+
+    private Candidate best() {
         return log.stream()
                 .min(Comparator.comparingDouble(candidate -> candidate.score().loss()))
                 .orElseThrow();
@@ -109,10 +115,7 @@ final class SettingsSearch {
     }
 
     private void simplex(int budget) {
-        double[] best = log.stream()
-                .min(Comparator.comparingDouble(candidate -> candidate.score().loss()))
-                .map(candidate -> unit(candidate.settings()))
-                .orElseThrow();
+        double[] best = unit(best().settings());
         double[] edges = new double[settings.size()];
         for (int i = 0; i < edges.length; i++) {
             edges[i] = best[i] + FIRST_EDGE <= 1 ? FIRST_EDGE : -FIRST_EDGE;
@@ -128,6 +131,24 @@ final class SettingsSearch {
         } catch (TooManyEvaluationsException spent) {
             // the budget is meant to be spent; the log has the best
             assert log.size() > 0;
+        }
+    }
+
+    /** Points spread evenly within an edge of the best, for what the simplex left of the budget. */
+    private void lookAround(int points) throws InterruptedException {
+        double[] best = unit(best().settings());
+        HaltonSequenceGenerator halton = new HaltonSequenceGenerator(settings.size());
+        halton.skipTo(1);
+        List<Map<String, Double>> batch = new ArrayList<>();
+        for (int p = 0; p < points; p++) {
+            double[] point = halton.nextVector();
+            for (int i = 0; i < point.length; i++) {
+                point[i] = Math.max(0, Math.min(1, best[i] + FIRST_EDGE * (2 * point[i] - 1)));
+            }
+            batch.add(values(point));
+        }
+        if (!batch.isEmpty()) {
+            evaluate(batch);
         }
     }
 

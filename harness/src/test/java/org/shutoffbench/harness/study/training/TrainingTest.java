@@ -2,6 +2,10 @@ package org.shutoffbench.harness.study.training;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -82,5 +86,13 @@ class TrainingTest {
     @Test
     void theCoefficientsFitInFourKilobytes() {
         assertThat(TrainedModel.bytes()).isEqualTo(4 * (9 + 9 + 55)).isLessThanOrEqualTo(4096);
+    }
+
+    @Test
+    void theHeaderItselfIsAtMostFourKilobytes() throws InterruptedException, IOException {
+        assertThat(training(2).train().header().getBytes(StandardCharsets.UTF_8))
+                .hasSizeLessThanOrEqualTo(4096);
+        assertThat(Files.size(Path.of("../docs/examples/harbour-walkway-trained.h")))
+                .isLessThanOrEqualTo(4096);
     }
 }
