@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.shutoffbench.harness.scenario.Scenario;
+import org.shutoffbench.harness.study.Rate;
 import org.shutoffbench.harness.study.StudySummary;
+import org.shutoffbench.harness.study.TuningGap;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -43,7 +45,36 @@ record RunFacts(List<String> line, String note, List<Fact> provenance, List<Plai
                         joints(summary)),
                 scenario.note(),
                 provenance.facts(),
-                provenance.tables());
+                tables(scenario, summary, provenance));
+    }
+
+    private static List<PlainTable> tables(Scenario scenario, StudySummary summary, Provenance provenance) {
+        List<PlainTable> tables = new ArrayList<>(provenance.tables());
+        List<TuningGap> gaps = TuningGap.of(scenario, summary);
+        if (!gaps.isEmpty()) {
+            Names names = new Names(summary);
+            tables.add(new PlainTable(
+                    "Table of what settings lose on fresh joints",
+                    "In window, % of joints, on the joints that the settings were made on, on validation joints and on the"
+                            + " joints of this run, of the families that the settings were made on; intervals in brackets",
+                    List.of("Strategy", "made on", "validation", "this run", "loss from made on to this run, points"),
+                    gaps.stream()
+                            .map(gap -> List.of(
+                                    names.strategy(gap.strategy()),
+                                    counted(gap.made()),
+                                    counted(gap.validated()),
+                                    counted(gap.judged()),
+                                    Printed.points(gap.made().estimate()
+                                                    - gap.judged().estimate()) + " ["
+                                            + Printed.points(gap.loss().low()) + ", "
+                                            + Printed.points(gap.loss().high()) + "]"))
+                            .toList()));
+        }
+        return tables;
+    }
+
+    private static String counted(Rate rate) {
+        return Printed.percent(rate) + " " + Printed.interval(rate) + " of " + rate.n();
     }
 
     private static String joints(StudySummary summary) {

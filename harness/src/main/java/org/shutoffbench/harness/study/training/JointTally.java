@@ -11,6 +11,7 @@ import org.shutoffbench.harness.run.Contestant;
 import org.shutoffbench.harness.run.OrderedWork;
 import org.shutoffbench.harness.run.Outcome;
 import org.shutoffbench.harness.run.TighteningRecord;
+import org.shutoffbench.harness.study.TuningNote;
 
 /**
  * What the trained strategy makes of whole joints.
@@ -55,6 +56,6 @@ record JointTally(long joints, long inWindow, long silentMisses) {
     }
 
     String words() {
-        return "in window " + inWindow + " of " + joints + ", silent misses " + silentMisses;
+        return new TuningNote.Tally(inWindow, joints, silentMisses).words();
     }
 }

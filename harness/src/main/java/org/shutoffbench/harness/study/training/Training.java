@@ -11,6 +11,7 @@ import org.shutoffbench.controller.strategy.LearnedRegression;
 import org.shutoffbench.harness.run.Bench;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
+import org.shutoffbench.harness.study.TuningNote;
 
 /**
  * Trains the learned strategy on a scenario's families. Three populations that share no draw: training joints, validation joints (they
@@ -77,8 +78,8 @@ public final class Training {
         made.put("error in training", newtonMetres(best.errorNm(training)));
         made.put("error in validation", newtonMetres(best.errorNm(validation)));
         made.put("explained in validation", String.format(Locale.ROOT, "%.4f", best.explained(validation)));
-        made.put("joints in training", closedLoop(TRAINING_SEED_OFFSET, settings));
-        made.put("joints in validation", closedLoop(VALIDATION_SEED_OFFSET, settings));
+        made.put(TuningNote.IN_TRAINING, closedLoop(TRAINING_SEED_OFFSET, settings));
+        made.put(TuningNote.IN_VALIDATION, closedLoop(VALIDATION_SEED_OFFSET, settings));
         return new TrainedModel(made, settings);
     }
 

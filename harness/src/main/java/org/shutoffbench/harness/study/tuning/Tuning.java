@@ -16,6 +16,7 @@ import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.scenario.SettingsTable;
 import org.shutoffbench.harness.scenario.StrategyEntry;
+import org.shutoffbench.harness.study.TuningNote;
 import org.shutoffbench.harness.study.tuning.SettingsSearch.Candidate;
 
 /**
@@ -136,18 +137,13 @@ public final class Tuning {
         Score fresh = trials(entry, factory, VALIDATION_SEED_OFFSET)
                 .run(List.of(best.settings()))
                 .get(0);
-        String summary = String.format(
-                Locale.ROOT,
-                "%d evaluations; in window %d of %d when tuned, %d of %d on validation joints; silent misses %d and %d",
-                evaluations,
-                best.score().inWindow(),
-                best.score().joints(),
-                fresh.inWindow(),
-                fresh.joints(),
-                best.score().silentMisses(),
-                fresh.silentMisses());
+        String summary = evaluations + " evaluations; " + new TuningNote(tally(best.score()), tally(fresh)).words();
         log.accept(entry.label() + ": " + best.settings() + "; " + summary);
         return new Result(written(descriptor, best.settings()), summary);
+    }
+
+    private static TuningNote.Tally tally(Score score) {
+        return new TuningNote.Tally(score.inWindow(), score.joints(), score.silentMisses());
     }
 
     private Trials trials(StrategyEntry entry, StrategyFactory factory, long seedOffset) {
