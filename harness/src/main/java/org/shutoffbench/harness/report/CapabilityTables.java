@@ -2,6 +2,7 @@ package org.shutoffbench.harness.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.study.Estimate;
 import org.shutoffbench.harness.study.QuantitySummary;
@@ -30,6 +31,7 @@ final class CapabilityTables {
         List<PlainTable> tables = new ArrayList<>();
         for (ShownQuantity shown : ShownQuantity.values()) {
             tables.add(capability(shown));
+            tables.add(variance(shown));
         }
         if (!summary.torqueRatePairs().isEmpty()) {
             tables.add(torqueRate());
@@ -38,48 +40,63 @@ final class CapabilityTables {
     }
 
     private PlainTable capability(ShownQuantity shown) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int f = 0; f < summary.families().size(); f++) {
-            for (Standing standing : summary.ranking().standings()) {
-                QuantitySummary q = shown.of(summary.cell(f, standing.strategy()));
-                if (q != null) {
-                    rows.add(row(shown, names.family(f) + ", " + names.strategy(standing.strategy()), q));
-                }
-            }
-        }
         return new PlainTable(
-                "Table of capability and variance of " + shown.quantity.title(),
-                "Capability in percentile form, intervals in brackets; variance of " + shown.quantity.title() + " in ("
-                        + shown.unit + ")\u00b2. A rate is never derived from an index.",
+                "Table of capability of " + shown.quantity.title(),
+                "Capability in percentile form, intervals in brackets. A rate is never derived from an index.",
                 List.of(
                         "Family, strategy",
                         "lag-1 autocorrelation",
                         "capability, whole window",
                         "capability, worst side",
                         "why none",
-                        "why this tolerance interval",
-                        "variance by lot",
-                        "by piece",
-                        "by repeat"),
-                rows);
+                        "why this tolerance interval"),
+                rows(shown, CapabilityTables::capability));
     }
 
-    private static List<String> row(ShownQuantity shown, String head, QuantitySummary q) {
+    private PlainTable variance(ShownQuantity shown) {
+        return new PlainTable(
+                "Table of the variance of " + shown.quantity.title(),
+                "Variance of " + shown.quantity.title() + " in (" + shown.unit + ")\u00b2",
+                List.of("Family, strategy", "by lot", "by piece", "by repeat"),
+                rows(shown, q -> variance(shown, q.variance())));
+    }
+
+    private List<List<String>> rows(ShownQuantity shown, Function<QuantitySummary, List<String>> cells) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int f = 0; f < summary.families().size(); f++) {
+            for (Standing standing : summary.ranking().standings()) {
+                QuantitySummary q = shown.of(summary.cell(f, standing.strategy()));
+                if (q != null) {
+                    List<String> row =
+                            new ArrayList<>(List.of(names.family(f) + ", " + names.strategy(standing.strategy())));
+                    row.addAll(cells.apply(q));
+                    rows.add(row);
+                }
+            }
+        }
+        return rows;
+    }
+
+    private static List<String> capability(QuantitySummary q) {
         Double lag1 = q.lag1();
         Capability capability = q.capability();
         String withheld = q.capabilityWithheld();
         Tolerance tolerance = q.tolerance();
-        Variance variance = q.variance();
         return List.of(
-                head,
                 lag1 == null ? "none: too few joints, or nothing varies" : Printed.fixed(lag1.doubleValue(), 3),
                 capability == null ? "none" : index(capability.spread()),
                 capability == null ? "none" : index(capability.worstSide()),
                 withheld == null ? "" : withheld,
-                tolerance == null ? "" : tolerance.reason(),
-                variance == null ? "not told apart" : component(shown, variance.lot()),
-                variance == null ? "not told apart" : component(shown, variance.piece()),
-                variance == null ? "not told apart" : component(shown, variance.repeat()));
+                tolerance == null ? "" : tolerance.reason());
+    }
+
+    private static List<String> variance(ShownQuantity shown, @Nullable Variance variance) {
+        return variance == null
+                ? List.of("not told apart", "not told apart", "not told apart")
+                : List.of(
+                        component(shown, variance.lot()),
+                        component(shown, variance.piece()),
+                        component(shown, variance.repeat()));
     }
 
     private static String index(Estimate index) {

@@ -23,7 +23,7 @@ record PlainTable(
 
     private static final int SLIM = 6;
     private static final int MANY = 9;
-    private static final int SENTENCE = 60;
+    private static final int SENTENCE = 40;
 
     /**
      * Rows of a long table that paper is spent on.

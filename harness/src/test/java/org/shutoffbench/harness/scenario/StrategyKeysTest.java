@@ -178,7 +178,7 @@ class StrategyKeysTest {
             strategies: [{name: turner, settings: {patience: 4}}]                | write a number and the unit sighs
             strategies: [{name: turner, settings: home}]                         | name a settings table of this scenario
             strategies: [{class: outside.Turner}]                                | name the jar that holds the class
-            strategies: [{class: outside.Other, jar: none.jar}]                  | the jar has no class outside.Other
+            strategies: [{class: outside.Other, jar: none.jar}]                  | build the jar or correct its path
             strategies: [{class: outside.Turner, jar: none.jar, name: turner}]   | give either a name or a class
             strategies: [{label: turner}]                                        | name a strategy, or give class and jar of one
             strategies: [[turner]]                                               | name a strategy, or give a map
