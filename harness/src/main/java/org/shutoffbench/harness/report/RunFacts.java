@@ -65,16 +65,16 @@ record RunFacts(List<String> line, String note, List<Fact> provenance, List<Plai
                                     counted(gap.validated()),
                                     counted(gap.judged()),
                                     Printed.points(gap.made().estimate()
-                                                    - gap.judged().estimate()) + " ["
-                                            + Printed.points(gap.loss().low()) + ", "
-                                            + Printed.points(gap.loss().high()) + "]"))
+                                                    - gap.judged().estimate()) + " ("
+                                            + Printed.points(gap.loss().low()) + " to "
+                                            + Printed.points(gap.loss().high()) + ")"))
                             .toList()));
         }
         return tables;
     }
 
     private static String counted(Rate rate) {
-        return Printed.percent(rate) + " " + Printed.interval(rate) + " of " + rate.n();
+        return Printed.percent(rate) + " (" + Printed.interval(rate) + ") of " + rate.n();
     }
 
     private static String joints(StudySummary summary) {
