@@ -3,6 +3,7 @@ package org.shutoffbench.harness.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,8 @@ record PlainTable(
     private static final int SLIM = 6;
     private static final int MANY = 9;
     private static final int SENTENCE = 40;
+    /** Letters that fit on half the width of a page. */
+    private static final int HALF_PAGE = 100;
 
     /**
      * Rows of a long table that paper is spent on.
@@ -52,7 +55,17 @@ record PlainTable(
 
     /** Narrow enough to be printed in two columns. */
     boolean slim() {
-        return heads.size() < SLIM && !prose();
+        return heads.size() < SLIM && !prose() && letters() < HALF_PAGE;
+    }
+
+    /** Letters of the longest cells of a row, side by side. */
+    private int letters() {
+        return IntStream.range(0, heads.size())
+                .map(column -> rows.stream()
+                        .mapToInt(row -> row.get(column).length())
+                        .max()
+                        .orElse(0))
+                .sum();
     }
 
     /** Cells are sentences, which may break. */
