@@ -312,7 +312,7 @@ public final class FastPlant implements Plant {
             join();
             return;
         }
-        double near = upper.catchesS(course - swing, anvil.courseSpeed(timeS), anvil.slowing(), timeS, plannedS);
+        double near = upper.catchesS(course - swing, anvil.centreSpeed(timeS), anvil.slowing(), timeS, plannedS);
         if (near <= plannedS) {
             plannedS = near;
             nearIsDue = true;

@@ -59,7 +59,13 @@ final class Glide {
         return timeS + Math.min(LONGEST_S, Math.min(untilStop, untilReach));
     }
 
-    private double centreSpeed(double timeS) {
+    private double centreTurn(double timeS) {
+        double since = timeS - baseS;
+        return since * (speed0 - 0.5 * slowing * since);
+    }
+
+    /** Speed of the centre of mass, which is that of the anvil's mean course, rad/s. */
+    double centreSpeed(double timeS) {
         return speed0 - slowing * (timeS - baseS);
     }
 
@@ -77,8 +83,7 @@ final class Glide {
 
     /** Angle of the nut since the beginning, rad. */
     double turn(double timeS) {
-        double since = timeS - baseS;
-        return since * (speed0 - 0.5 * slowing * since) - anvilShare * (ring.twist(timeS) - ringing0);
+        return centreTurn(timeS) - anvilShare * (ring.twist(timeS) - ringing0);
     }
 
     double torque(double timeS) {
@@ -92,16 +97,10 @@ final class Glide {
 
     /** Mean course of the anvil, without ringing, from the nut's angle at the beginning: angle, rad. */
     double courseAngle(double timeS) {
-        double since = timeS - baseS;
-        return since * (speed0 - 0.5 * slowing * since) + anvilShare * ringing0 + still;
+        return centreTurn(timeS) + anvilShare * ringing0 + still;
     }
 
-    /** Its speed, rad/s. */
-    double courseSpeed(double timeS) {
-        return centreSpeed(timeS);
-    }
-
-    /** What it loses in speed, rad/s2. */
+    /** What the centre of mass loses in speed, rad/s2. */
     double slowing() {
         return slowing;
     }

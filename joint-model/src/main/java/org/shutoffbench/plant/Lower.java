@@ -16,7 +16,7 @@ final class Lower {
     private final double[] twist = Series.allocate();
     private final double[] turn = Series.allocate();
     private final double[] torque = Series.allocate();
-    private final double[] scratch = Series.allocate();
+    private final EventSearch search = new EventSearch();
 
     private final NutFriction nut;
     private double inverseAnvil;
@@ -190,32 +190,16 @@ final class Lower {
     }
 
     private void watch() {
-        double best = horizon;
-        event = Event.NONE;
+        search.begin(horizon);
         if (nut.direction == 0) {
-            double t = Series.firstFall(torque, -1, nut.slipLimitOn(nutAngle), 0, best, scratch);
-            if (t <= best) {
-                best = t;
-                event = Event.NUT_SLIPS_ON;
-            }
-            t = Series.firstFall(torque, 1, -nut.slipLimitOff(nutAngle), 0, best, scratch);
-            if (t <= best) {
-                best = t;
-                event = Event.NUT_SLIPS_BACK;
-            }
+            search.watch(Event.NUT_SLIPS_ON, torque, -1, nut.slipLimitOn(nutAngle));
+            search.watch(Event.NUT_SLIPS_BACK, torque, 1, -nut.slipLimitOff(nutAngle));
         } else {
-            double t = Series.firstFall(nutSpeed, nut.direction, 0, 0, best, scratch);
-            if (t <= best) {
-                best = t;
-                event = Event.NUT_STOPS;
-            }
-            t = Series.firstFall(turn, -nut.direction, nut.reach, 0, best, scratch);
-            if (t <= best) {
-                best = t;
-                event = Event.LAW;
-            }
+            search.watch(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
+            search.watch(Event.LAW, turn, -nut.direction, nut.reach);
         }
-        endS = baseS + best * stepS;
+        event = search.event;
+        endS = baseS + search.first * stepS;
     }
 
     /** Bound on the anvil's acceleration within the series. */

@@ -117,7 +117,7 @@ final class MotorAndCam {
         camConstant = constant;
         camStiffness = stiffness;
         camDamping = damping;
-        stepS = Steps.forUpper(this, inverseCarrier, inverseHammer);
+        measureStep();
     }
 
     private void limits(double low, double high) {
@@ -150,19 +150,30 @@ final class MotorAndCam {
     void enterMotorZone(int zone) {
         motorZone = zone;
         if (drive == Drive.COAST) {
-            motorSlope = 0;
-            motorConstant = -zone * drag;
-            speedLow = zone == 1 ? 0 : Double.NEGATIVE_INFINITY;
-            speedHigh = zone == -1 ? 0 : Double.POSITIVE_INFINITY;
-            stepS = Steps.forUpper(this, inverseCarrier, inverseHammer);
-            return;
+            coast(zone);
+        } else {
+            power(zone);
         }
+        measureStep();
+    }
+
+    private void coast(int zone) {
+        motorSlope = 0;
+        motorConstant = -zone * drag;
+        speedLow = zone == 1 ? 0 : Double.NEGATIVE_INFINITY;
+        speedHigh = zone == -1 ? 0 : Double.POSITIVE_INFINITY;
+    }
+
+    private void power(int zone) {
         double atLimit = noLoadSpeed * (effectiveLevel() - torqueLimit / stallTorque);
         double atLowerLimit = noLoadSpeed * (effectiveLevel() + torqueLimit / stallTorque);
         motorSlope = zone == 0 ? stallTorque / noLoadSpeed : 0;
         motorConstant = zone == 0 ? stallTorque * effectiveLevel() : -zone * torqueLimit;
         speedLow = zone == -1 ? Double.NEGATIVE_INFINITY : zone == 0 ? atLimit : atLowerLimit;
         speedHigh = zone == 1 ? Double.POSITIVE_INFINITY : zone == 0 ? atLowerLimit : atLimit;
+    }
+
+    private void measureStep() {
         stepS = Steps.forUpper(this, inverseCarrier, inverseHammer);
     }
 

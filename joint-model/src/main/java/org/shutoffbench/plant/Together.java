@@ -24,8 +24,7 @@ final class Together {
     final double[] turn = Series.allocate();
     final double[] lugTorque = Series.allocate();
     final double[] socketTorque = Series.allocate();
-    private final double[] heldCamTorque = Series.allocate();
-    private final double[] scratch = Series.allocate();
+    private final EventSearch search = new EventSearch();
 
     private final MotorAndCam drive;
     private final NutFriction nut;
@@ -193,18 +192,15 @@ final class Together {
         }
     }
 
-    private double best;
-
     /** Bounds everything in one pass; only what may reach its limit is looked at closely. */
     private void watch(int lug) {
-        best = horizon;
-        event = Event.NONE;
+        search.begin(horizon);
         boolean stuck = nut.direction == 0;
         double[] lugWatch = lug == FREE ? psi : lugTorque;
-        double part = best;
+        double part = horizon;
         if (!(Math.min(drive.deltaHigh - delta[0], delta[0] - drive.deltaLow) > Series.excursion(delta, part))) {
-            watchFor(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
-            watchFor(Event.CAM_BELOW, delta, 1, drive.deltaLow);
+            search.watch(Event.CAM_ABOVE, delta, -1, drive.deltaHigh);
+            search.watch(Event.CAM_BELOW, delta, 1, drive.deltaLow);
         }
         if (drive.isCarrierHeld()
                 || !(Math.min(drive.speedHigh - carrierSpeed[0], carrierSpeed[0] - drive.speedLow)
@@ -217,52 +213,40 @@ final class Together {
             if (!(Math.min(on, back) > Series.excursion(socketTorque, part))
                     && !Series.staysWithin(
                             socketTorque, -nut.slipLimitOff(nutAngle), nut.slipLimitOn(nutAngle), part)) {
-                watchFor(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
-                watchFor(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
+                search.watch(Event.NUT_SLIPS_ON, socketTorque, -1, nut.slipLimitOn(nutAngle));
+                search.watch(Event.NUT_SLIPS_BACK, socketTorque, 1, -nut.slipLimitOff(nutAngle));
             }
         } else {
             if (!(nut.direction * nutSpeed[0] > Series.excursion(nutSpeed, part))) {
-                watchFor(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
+                search.watch(Event.NUT_STOPS, nutSpeed, nut.direction, 0);
             }
             if (!(nut.direction * nut.reach > Series.excursion(turn, part))) {
-                watchFor(Event.LAW, turn, -nut.direction, nut.reach);
+                search.watch(Event.LAW, turn, -nut.direction, nut.reach);
             }
         }
         if (lug == OPEN || !(Math.abs(lugWatch[0]) > Series.excursion(lugWatch, part))) {
             watchLug(lug);
         }
-        endS = baseS + best * stepS;
-    }
-
-    private void watchFor(int what, double[] c, double sign, double level) {
-        double t = Series.firstFall(c, sign, level, 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = what;
-        }
+        event = search.event;
+        endS = baseS + search.first * stepS;
     }
 
     private void watchCarrier() {
-        if (!drive.isCarrierHeld()) {
-            watchFor(Event.MOTOR_ABOVE, carrierSpeed, -1, drive.speedHigh);
-            watchFor(Event.MOTOR_BELOW, carrierSpeed, 1, drive.speedLow);
-            return;
+        if (drive.isCarrierHeld()) {
+            search.watchHeldCarrier(drive, delta, hammerSpeed);
+        } else {
+            search.watch(Event.MOTOR_ABOVE, carrierSpeed, -1, drive.speedHigh);
+            search.watch(Event.MOTOR_BELOW, carrierSpeed, 1, drive.speedLow);
         }
-        for (int k = 0; k <= Series.ORDER; k++) {
-            heldCamTorque[k] = drive.camStiffness * delta[k] - drive.camDamping * hammerSpeed[k];
-        }
-        heldCamTorque[0] += drive.camConstant;
-        watchFor(Event.CARRIER_BACK, heldCamTorque, -1, drive.dragTorque());
-        watchFor(Event.CARRIER_ON, heldCamTorque, 1, -drive.dragTorque());
     }
 
     private void watchLug(int lug) {
         switch (lug) {
-            case FREE -> watchFor(Event.TOUCH, psi, -1, 0);
-            case CONTACT -> watchFor(Event.PART, lugTorque, 1, 0);
+            case FREE -> search.watch(Event.TOUCH, psi, -1, 0);
+            case CONTACT -> search.watch(Event.PART, lugTorque, 1, 0);
             default -> {
-                watchFor(Event.CLEAR, psi, 1, 0);
-                watchFor(Event.RESUME, lugTorque, -1, 0);
+                search.watch(Event.CLEAR, psi, 1, 0);
+                search.watch(Event.RESUME, lugTorque, -1, 0);
             }
         }
     }

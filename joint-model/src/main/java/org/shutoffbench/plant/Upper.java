@@ -10,6 +10,7 @@ final class Upper {
     private final double[] delta = Series.allocate();
     private final double[] hammerAngle = Series.allocate();
     private final double[] scratch = Series.allocate();
+    private final EventSearch search = new EventSearch();
 
     private final MotorAndCam drive;
     private double inverseCarrier;
@@ -82,52 +83,30 @@ final class Upper {
     }
 
     private void watch() {
-        best = horizon;
-        event = Event.NONE;
+        search.begin(horizon);
         watchBand(delta, drive.deltaLow, Event.CAM_BELOW, drive.deltaHigh, Event.CAM_ABOVE);
         if (drive.isCarrierHeld()) {
-            watchHeldCarrier();
+            search.watchHeldCarrier(drive, delta, hammerSpeed);
         } else {
             watchBand(carrierSpeed, drive.speedLow, Event.MOTOR_BELOW, drive.speedHigh, Event.MOTOR_ABOVE);
         }
-        endS = baseS + best * stepS;
+        event = search.event;
+        endS = baseS + search.first * stepS;
     }
-
-    private double best;
 
     /** Looks for the first way out of a band; the side on which the series ends up goes first, it shortens the other search. */
     private void watchBand(double[] c, double low, int below, double high, int above) {
-        if (Series.staysWithin(c, low, high, best)) {
+        if (Series.staysWithin(c, low, high, search.first)) {
             return;
         }
-        if (Series.value(c, best) > 0.5 * (low + high)) {
-            watchFor(above, c, -1, high);
-            watchFor(below, c, 1, low);
+        if (Series.value(c, search.first) > 0.5 * (low + high)) {
+            search.watch(above, c, -1, high);
+            search.watch(below, c, 1, low);
         } else {
-            watchFor(below, c, 1, low);
-            watchFor(above, c, -1, high);
+            search.watch(below, c, 1, low);
+            search.watch(above, c, -1, high);
         }
     }
-
-    private void watchFor(int what, double[] c, double sign, double level) {
-        double t = Series.firstFall(c, sign, level, 0, best, scratch);
-        if (t <= best) {
-            best = t;
-            event = what;
-        }
-    }
-
-    private void watchHeldCarrier() {
-        double[] cam = heldCamTorque;
-        for (int k = 0; k <= Series.ORDER; k++) {
-            cam[k] = drive.camStiffness * delta[k] - drive.camDamping * hammerSpeed[k];
-        }
-        cam[0] += drive.camConstant;
-        watchFor(Event.CARRIER_BACK, cam, -1, drive.dragTorque());
-        watchFor(Event.CARRIER_ON, cam, 1, -drive.dragTorque());
-    }
-
-    private final double[] heldCamTorque = Series.allocate();
 
     /** First time in [fromS, toS] at which the hammer angle rises through a level; infinite if it does not. */
     double reachesS(double level, double fromS, double toS) {

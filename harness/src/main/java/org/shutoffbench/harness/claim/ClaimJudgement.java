@@ -1,6 +1,7 @@
 package org.shutoffbench.harness.claim;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -306,16 +307,16 @@ final class ClaimJudgement {
         int freedom = 0;
         for (List<Double> readings : byFamily.values()) {
             int own = readings.size() - 1;
-            squares += own * sd(readings) * sd(readings);
+            double sd = sd(readings.stream().mapToDouble(Double::doubleValue).toArray());
+            squares += own * sd * sd;
             freedom += own;
         }
         return freedom == 0 ? 0 : Math.sqrt(squares / freedom);
     }
 
-    static double sd(List<Double> values) {
-        double mean = values.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-        double squares =
-                values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
-        return values.size() < 2 ? 0 : Math.sqrt(squares / (values.size() - 1));
+    static double sd(double[] values) {
+        double mean = Arrays.stream(values).average().orElse(0);
+        double squares = Arrays.stream(values).map(v -> (v - mean) * (v - mean)).sum();
+        return values.length < 2 ? 0 : Math.sqrt(squares / (values.length - 1));
     }
 }

@@ -42,7 +42,7 @@ record MeasuredSpread(
             Claim claim, @Nullable GuardBand guard, String family, double[] values, boolean sharesLots) {
         int n = values.length;
         double mean = Arrays.stream(values).average().orElseThrow();
-        double sd = ClaimJudgement.sd(Arrays.stream(values).boxed().toList());
+        double sd = ClaimJudgement.sd(values);
         double low = claim.failure() == FailureRule.ABOVE
                 ? Double.POSITIVE_INFINITY
                 : mean - (guard == null ? claim.lowest() : guard.acceptFrom());

@@ -100,8 +100,7 @@ final class CapabilityTables {
     }
 
     private static String index(Estimate index) {
-        return Printed.fixed(index.value(), 2) + " (" + Printed.fixed(index.low(), 2) + " to "
-                + Printed.fixed(index.high(), 2) + ")";
+        return Printed.withInterval(index.value(), index.low(), index.high(), 2);
     }
 
     private static String component(ShownQuantity shown, @Nullable Double variance) {

@@ -183,8 +183,8 @@ final class LevelsSection {
                         names.strategy(curve.strategy()),
                         Printed.fixed(bin.from(), 1) + " to " + Printed.fixed(bin.to(), 1),
                         miss == null ? "0" : Long.toString(miss.n()),
-                        in == null ? "" : Printed.percent(in) + " (" + Printed.interval(in) + ")",
-                        miss == null ? "" : Printed.percent(miss) + " (" + Printed.interval(miss) + ")"));
+                        in == null ? "" : Printed.withInterval(in),
+                        miss == null ? "" : Printed.withInterval(miss)));
             }
         }
         return new PlainTable(

@@ -44,6 +44,21 @@ final class Printed {
         return percent(rate.low()) + "\u2013" + percent(rate.high());
     }
 
+    /** A rate in percent with its interval in brackets, such as "99.2 (98.6–99.9)". */
+    static String withInterval(Rate rate) {
+        return percent(rate) + " (" + interval(rate) + ")";
+    }
+
+    /** A value with its interval in brackets, such as "1.20 (1.05 to 1.31)"; "open" where there is no number. */
+    static String withInterval(@Nullable Double value, @Nullable Double low, @Nullable Double high, int decimals) {
+        return fixed(value, decimals) + " (" + fixed(low, decimals) + " to " + fixed(high, decimals) + ")";
+    }
+
+    /** A difference of shares in points with its bounds in brackets. */
+    static String pointsWithBounds(double difference, double low, double high) {
+        return points(difference) + " (" + points(low) + " to " + points(high) + ")";
+    }
+
     /** A difference of shares in points, with its sign. */
     static String points(double difference) {
         return signed(100 * difference, 1);

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.PairedComparison;
 import org.shutoffbench.harness.study.Ranking.Standing;
-import org.shutoffbench.harness.study.Rate;
 import org.shutoffbench.harness.study.Rates;
 import org.shutoffbench.harness.study.StudySummary;
 
@@ -41,17 +39,17 @@ final class RateTables {
             rows.add(List.of(
                     head,
                     cell.run() + " of " + cell.planned(),
-                    rate(r.inWindow()),
-                    rate(r.silentMiss()),
-                    rate(r.falseStop()),
-                    rate(r.falseAlarm()),
-                    rate(r.undecided()),
-                    rate(r.reached()),
-                    rate(r.unseated()),
-                    rate(r.low()),
-                    rate(r.high()),
-                    rate(r.yielded()),
-                    rate(r.fractured())));
+                    Printed.withInterval(r.inWindow()),
+                    Printed.withInterval(r.silentMiss()),
+                    Printed.withInterval(r.falseStop()),
+                    Printed.withInterval(r.falseAlarm()),
+                    Printed.withInterval(r.undecided()),
+                    Printed.withInterval(r.reached()),
+                    Printed.withInterval(r.unseated()),
+                    Printed.withInterval(r.low()),
+                    Printed.withInterval(r.high()),
+                    Printed.withInterval(r.yielded()),
+                    Printed.withInterval(r.fractured())));
         });
         return new PlainTable(
                 "Table of all rates, with false stops, false alarms and undecided",
@@ -79,17 +77,17 @@ final class RateTables {
             if (cell.effort() != null) {
                 rows.add(List.of(
                         head,
-                        estimate(
+                        Printed.withInterval(
                                 cell.effort().meanBlows().value(),
                                 cell.effort().meanBlows().low(),
                                 cell.effort().meanBlows().high(),
                                 1),
-                        estimate(
+                        Printed.withInterval(
                                 cell.effort().meanTimeS().value(),
                                 cell.effort().meanTimeS().low(),
                                 cell.effort().meanTimeS().high(),
                                 3),
-                        estimate(
+                        Printed.withInterval(
                                 cell.effort().meanRunOnDeg().value(),
                                 cell.effort().meanRunOnDeg().low(),
                                 cell.effort().meanRunOnDeg().high(),
@@ -117,9 +115,9 @@ final class RateTables {
             rows.add(List.of(
                     names.family(c.family()) + ": " + names.strategy(c.first()) + " less " + names.strategy(c.second()),
                     Long.toString(c.n()),
-                    difference(in),
+                    Printed.pointsWithBounds(in.difference(), in.low(), in.high()),
                     p(in.pHolm()),
-                    difference(miss),
+                    Printed.pointsWithBounds(miss.difference(), miss.low(), miss.high()),
                     p(miss.pHolm())));
         }
         return new PlainTable(
@@ -151,20 +149,6 @@ final class RateTables {
 
     private static String reason(CellSummary cell) {
         return cell.reason() == null ? "not run" : "not run: " + cell.reason();
-    }
-
-    private static String rate(Rate rate) {
-        return Printed.percent(rate) + " (" + Printed.interval(rate) + ")";
-    }
-
-    private static String difference(PairedComparison.PairedRates rates) {
-        return Printed.points(rates.difference()) + " (" + Printed.points(rates.low()) + " to "
-                + Printed.points(rates.high()) + ")";
-    }
-
-    private static String estimate(@Nullable Double value, @Nullable Double low, @Nullable Double high, int decimals) {
-        return Printed.fixed(value, decimals) + " (" + Printed.fixed(low, decimals) + " to "
-                + Printed.fixed(high, decimals) + ")";
     }
 
     private static String p(double p) {

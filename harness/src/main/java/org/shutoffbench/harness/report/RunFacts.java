@@ -64,17 +64,17 @@ record RunFacts(List<String> line, String note, List<Fact> provenance, List<Plai
                                     counted(gap.made()),
                                     counted(gap.validated()),
                                     counted(gap.judged()),
-                                    Printed.points(gap.made().estimate()
-                                                    - gap.judged().estimate()) + " ("
-                                            + Printed.points(gap.loss().low()) + " to "
-                                            + Printed.points(gap.loss().high()) + ")"))
+                                    Printed.pointsWithBounds(
+                                            gap.made().estimate() - gap.judged().estimate(),
+                                            gap.loss().low(),
+                                            gap.loss().high())))
                             .toList()));
         }
         return tables;
     }
 
     private static String counted(Rate rate) {
-        return Printed.percent(rate) + " (" + Printed.interval(rate) + ") of " + rate.n();
+        return Printed.withInterval(rate) + " of " + rate.n();
     }
 
     private static String joints(StudySummary summary) {

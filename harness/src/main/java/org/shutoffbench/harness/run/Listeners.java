@@ -1,5 +1,15 @@
 package org.shutoffbench.harness.run;
 
+import static org.shutoffbench.sensor.QuantityBits.ANVIL_ANGLE;
+import static org.shutoffbench.sensor.QuantityBits.BLOWS;
+import static org.shutoffbench.sensor.QuantityBits.CARRIER_ANGLE;
+import static org.shutoffbench.sensor.QuantityBits.CARRIER_SPEED;
+import static org.shutoffbench.sensor.QuantityBits.HOUSING_ACCELERATION;
+import static org.shutoffbench.sensor.QuantityBits.HOUSING_RATE;
+import static org.shutoffbench.sensor.QuantityBits.MOTOR_CURRENT;
+import static org.shutoffbench.sensor.QuantityBits.SUPPLY_VOLTAGE;
+import static org.shutoffbench.sensor.QuantityBits.TORQUE;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -15,16 +25,6 @@ import org.shutoffbench.sensor.SensorReading;
  * not given. This is the one place where joint-model and controllers meet in a tick.
  */
 final class Listeners {
-
-    private static final int CARRIER_ANGLE = Quantity.CARRIER_ANGLE.bit();
-    private static final int CARRIER_SPEED = Quantity.CARRIER_SPEED.bit();
-    private static final int MOTOR_CURRENT = Quantity.MOTOR_CURRENT.bit();
-    private static final int SUPPLY_VOLTAGE = Quantity.SUPPLY_VOLTAGE.bit();
-    private static final int HOUSING_ACCELERATION = Quantity.HOUSING_ACCELERATION.bit();
-    private static final int BLOWS = Quantity.BLOWS.bit();
-    private static final int ANVIL_ANGLE = Quantity.ANVIL_ANGLE.bit();
-    private static final int HOUSING_RATE = Quantity.HOUSING_RATE.bit();
-    private static final int TORQUE = Quantity.TORQUE.bit();
 
     private final SensorFrame[] frames;
     private final int[] maskOf;

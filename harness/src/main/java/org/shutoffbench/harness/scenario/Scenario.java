@@ -100,29 +100,15 @@ public record Scenario(
 
     /** The same with other strategies. */
     Scenario with(List<StrategyEntry> others) {
-        return new Scenario(
-                name,
-                note,
-                judgement,
-                tool,
-                sensors,
-                supply,
-                timeLimitS,
-                families,
-                others,
-                tables,
-                calibration,
-                operator,
-                grouping,
-                jointsPerFamily,
-                seed,
-                audit,
-                costs,
-                pinned);
+        return with(families, others);
     }
 
     /** The same with other families. */
     public Scenario withFamilies(List<JointFamily> others) {
+        return with(others, strategies);
+    }
+
+    private Scenario with(List<JointFamily> otherFamilies, List<StrategyEntry> otherStrategies) {
         return new Scenario(
                 name,
                 note,
@@ -131,8 +117,8 @@ public record Scenario(
                 sensors,
                 supply,
                 timeLimitS,
-                others,
-                strategies,
+                otherFamilies,
+                otherStrategies,
                 tables,
                 calibration,
                 operator,

@@ -36,7 +36,7 @@ public record PrevailingScan(int family, List<Level> levels) {
 
         /** Called done while low or unseated. */
         public boolean silentMiss() {
-            return verdict == Verdict.REACHED && (outcome == Outcome.LOW || outcome == Outcome.UNSEATED);
+            return Event.SILENT_MISS.holds(outcome, verdict);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.run.TighteningRecord;
 
 /**
  * What settings did on the joints that they were made on, and on validation joints that nothing was chosen by: written into
@@ -33,6 +34,21 @@ public record TuningNote(Tally made, Tally validated) {
      * @param silentMisses of them silent misses
      */
     public record Tally(long inWindow, long joints, long silentMisses) {
+
+        /** No joints. */
+        public static final Tally NONE = new Tally(0, 0, 0);
+
+        /** One joint. */
+        public static Tally of(TighteningRecord record) {
+            boolean in = Event.IN_WINDOW.holds(record.outcome(), record.verdict());
+            boolean silent = Event.SILENT_MISS.holds(record.outcome(), record.verdict());
+            return new Tally(in ? 1 : 0, 1, silent ? 1 : 0);
+        }
+
+        /** Joints of both. */
+        public Tally plus(Tally other) {
+            return new Tally(inWindow + other.inWindow, joints + other.joints, silentMisses + other.silentMisses);
+        }
 
         /** As a table of a trained strategy has it. */
         public String words() {

@@ -9,9 +9,13 @@ import org.shutoffbench.controller.Provision;
 import org.shutoffbench.controller.StrategyFactory;
 import org.shutoffbench.controller.strategy.LearnedRegression;
 import org.shutoffbench.harness.run.Bench;
+import org.shutoffbench.harness.run.ClosedLoop;
+import org.shutoffbench.harness.run.Contestant;
+import org.shutoffbench.harness.run.OrderedWork;
 import org.shutoffbench.harness.run.StrategyCatalogue;
 import org.shutoffbench.harness.scenario.Scenario;
 import org.shutoffbench.harness.study.TuningNote;
+import org.shutoffbench.harness.study.TuningNote.Tally;
 
 /**
  * Trains the learned strategy on a scenario's families. Three populations that share no draw: training joints, validation joints (they
@@ -97,8 +101,19 @@ public final class Training {
     }
 
     private String closedLoop(long seedOffset, Map<String, Double> settings) throws InterruptedException {
-        return JointTally.of(bench(seedOffset), strategy, settings, provision, jointsPerFamily, threads)
-                .words();
+        Bench own = bench(seedOffset).with(List.of(new Contestant(strategy, settings, provision)));
+        Tally[] sum = {Tally.NONE};
+        OrderedWork.run(
+                0,
+                (long) own.scenario().families().size() * jointsPerFamily,
+                threads,
+                () -> {
+                    ClosedLoop loop = own.newLoop();
+                    return joint -> Tally.of(
+                            own.tighten(loop, (int) (joint / jointsPerFamily), (int) (joint % jointsPerFamily))[0]);
+                },
+                (Tally one) -> sum[0] = sum[0].plus(one));
+        return sum[0].words();
     }
 
     private Bench bench(long seedOffset) {

@@ -3,6 +3,7 @@ package org.shutoffbench.harness.study.tuning;
 import org.shutoffbench.controller.Verdict;
 import org.shutoffbench.harness.run.Outcome;
 import org.shutoffbench.harness.run.TighteningRecord;
+import org.shutoffbench.harness.study.Event;
 
 /**
  * What one candidate made of the tuning joints.
@@ -20,8 +21,8 @@ record Score(long joints, long inWindow, double squaredDeviation, long reachedIn
     static Score of(TighteningRecord record, double deviation) {
         boolean reached = record.verdict() == Verdict.REACHED;
         boolean in = record.outcome() == Outcome.IN_WINDOW;
-        boolean loose = record.outcome() == Outcome.UNSEATED || record.outcome() == Outcome.LOW;
-        return new Score(1, in ? 1 : 0, deviation * deviation, reached && in ? 1 : 0, reached && loose ? 1 : 0);
+        boolean silent = Event.SILENT_MISS.holds(record.outcome(), record.verdict());
+        return new Score(1, in ? 1 : 0, deviation * deviation, reached && in ? 1 : 0, silent ? 1 : 0);
     }
 
     Score plus(Score other) {
