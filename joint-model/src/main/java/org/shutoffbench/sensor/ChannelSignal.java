@@ -15,6 +15,9 @@ final class ChannelSignal {
     private final Quantity quantity;
     private final Faults faults;
     private final boolean canFail;
+    /** Every sample is read as it is felt. */
+    private final boolean readsAtOnce;
+
     private final int everyTicks;
     private final double noise;
     private final double minimum;
@@ -53,6 +56,7 @@ final class ChannelSignal {
                 ? new LinearFilter(LinearStep.of(sensor.lowPass(), suite.periodS()))
                 : null;
         delay = sensor.latencyNs() > 0 ? new DelayLine(sensor.latencyNs(), periodNs) : null;
+        readsAtOnce = lowPass == null && delay == null && everyTicks == 1 && !canFail;
     }
 
     void start(SensorErrors errors, long runKey) {
@@ -74,6 +78,14 @@ final class ChannelSignal {
 
     /** The reading at a tick. Ticks must come one after the other from 0. */
     float read(long tick, double input) {
+        return readsAtOnce ? reading(tick, input) : readBehindElectronics(tick, input);
+    }
+
+    private float reading(long tick, double signal) {
+        return quantised(gain * signal + offset + whiteNoise(tick));
+    }
+
+    private float readBehindElectronics(long tick, double input) {
         if (tick == 0) {
             settle(input);
         }
@@ -88,7 +100,7 @@ final class ChannelSignal {
         if (everyTicks != 1 && tick % everyTicks != 0) {
             return held;
         }
-        float reading = quantised(gain * signal + offset + whiteNoise(tick));
+        float reading = reading(tick, signal);
         held = canFail ? withFaults(tick, reading) : reading;
         return held;
     }

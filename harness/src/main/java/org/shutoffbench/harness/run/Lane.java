@@ -25,6 +25,8 @@ final class Lane {
     private final Command[] actsAt;
 
     private int slot;
+    /** Ticks until no command travels any more. */
+    private int travelling;
 
     private final boolean[] members;
     private int memberCount;
@@ -47,6 +49,7 @@ final class Lane {
         acting = Command.FULL;
         Arrays.fill(actsAt, Command.FULL);
         slot = 0;
+        travelling = 0;
         tick = 0;
         plannedEndS = plant.plan();
     }
@@ -64,6 +67,7 @@ final class Lane {
         System.arraycopy(other.actsAt, 0, actsAt, 0, actsAt.length);
         plannedEndS = other.plannedEndS;
         slot = other.slot;
+        travelling = other.travelling;
         tick = other.tick;
     }
 
@@ -120,14 +124,27 @@ final class Lane {
     /** Takes a command given at the present tick; it acts one tick later at the earliest, plus the latency. */
     void request(Command command) {
         requested = command;
+        travelling = actsAt.length;
         actsAt[(slot + 1 + timing.latencyTicks()) % actsAt.length] = command;
     }
 
     /** Lets the command that is due at the present tick act, and goes to the next tick. */
     void act(boolean sensing) {
+        if (travelling > 0) {
+            travelling--;
+            actOn(nextDue(), sensing);
+        }
+        tick++;
+    }
+
+    private Command nextDue() {
         Command due = actsAt[slot];
         actsAt[slot] = requested;
         slot = slot + 1 == actsAt.length ? 0 : slot + 1;
+        return due;
+    }
+
+    private void actOn(Command due, boolean sensing) {
         if (due != acting && !plant.isFractured()) {
             double timeS = sensors.timeS(tick);
             if (sensing) {
@@ -138,7 +155,6 @@ final class Lane {
             acting = due;
             plannedEndS = plant.plan();
         }
-        tick++;
     }
 
     /** Goes on without sampling for a time from {@code state().timeS}; ends early where the nut is
