@@ -151,7 +151,7 @@ final class AdaptiveStrategy implements ShutoffStrategy {
     }
 
     private void end() {
-        latch.shut(certainty.verdict(estimator.fit, estimator.endRad()));
+        latch.shut(certainty.verdict(estimator.fit, estimator.endRad(), estimator.restlessness()));
     }
 
     @Override

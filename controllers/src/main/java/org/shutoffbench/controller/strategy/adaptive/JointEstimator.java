@@ -172,6 +172,11 @@ final class JointEstimator {
         return firstRestRad;
     }
 
+    /** How restless the arm is, 1 as believed. */
+    float restlessness() {
+        return sway.restlessness();
+    }
+
     /** Angle of the newest rest from the first, rad. */
     float endRad() {
         return history.endRad();

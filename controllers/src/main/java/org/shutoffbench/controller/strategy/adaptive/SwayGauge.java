@@ -36,9 +36,14 @@ final class SwayGauge {
         sum += Math.min(square, CUT * CUT * sum / count);
     }
 
+    /** Variance of the drifts over the believed one, pulled towards 1 while few were heard. */
+    float restlessness() {
+        return sum / count;
+    }
+
     /** Variance of a measured step, rad^2. */
     float stepVariance() {
-        float restlessness = sum / count;
+        float restlessness = restlessness();
         return believedVariance * (AVERAGES * (float) Math.sqrt(restlessness) + (1 - AVERAGES) * restlessness);
     }
 

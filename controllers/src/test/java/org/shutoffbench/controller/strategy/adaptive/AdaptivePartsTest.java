@@ -112,6 +112,19 @@ class AdaptivePartsTest {
     }
 
     @Test
+    void aRestlessArmIsDoubtedByTheCubeRootOfItsRestlessness() {
+        Settings settings = StruckJoint.settings(Map.of());
+        StruckJoint joint = StruckJoint.hard().strike(8);
+        joint.solve(true, true);
+        float end = joint.endRad();
+        // one in twenty lies beyond 1.645 standard deviations, and the arm of 8 doubles them
+        float lowest = joint.fit.guess.clampingNm(end) - 2 * 1.645f * joint.fit.deviationNm(end);
+        assertThat(verdict(settings, joint, lowest, 7.9f)).isEqualTo(Verdict.REACHED);
+        assertThat(verdict(settings, joint, lowest, 8.1f)).isEqualTo(Verdict.UNSURE);
+        assertThat(verdict(settings, joint, lowest, 0.1f)).isEqualTo(Verdict.REACHED);
+    }
+
+    @Test
     void aLawThatDoesNotFitIsUnsureHoweverNarrowThePosterior() {
         StruckJoint joint = StruckJoint.hard().strike(4);
         joint.strike(1, 0.06f).strike(1, -0.06f).strike(1, 0.06f).strike(1, -0.06f);
@@ -124,9 +137,13 @@ class AdaptivePartsTest {
 
     /** Verdict where the window begins at a torque. */
     private static Verdict verdict(Settings settings, StruckJoint joint, float lowestNm) {
+        return verdict(settings, joint, lowestNm, 1);
+    }
+
+    private static Verdict verdict(Settings settings, StruckJoint joint, float lowestNm, float restlessness) {
         Certainty certainty = new Certainty(settings);
         certainty.arm(new Target(lowestNm / 0.85f, 0.15f));
-        return certainty.verdict(joint.fit, joint.endRad());
+        return certainty.verdict(joint.fit, joint.endRad(), restlessness);
     }
 
     @Test
