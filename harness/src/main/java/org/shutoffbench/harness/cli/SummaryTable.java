@@ -2,6 +2,7 @@ package org.shutoffbench.harness.cli;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.shutoffbench.harness.report.Printed;
 import org.shutoffbench.harness.run.EndReason;
 import org.shutoffbench.harness.study.CellSummary;
 import org.shutoffbench.harness.study.Family;
@@ -14,6 +15,7 @@ import org.shutoffbench.harness.study.StudySummary;
 final class SummaryTable {
 
     private static final String GAP = "  ";
+    private static final int CELL_WIDTH = 22;
 
     private final StudySummary summary;
     private final StringBuilder text = new StringBuilder();
@@ -27,7 +29,7 @@ final class SummaryTable {
                 .max()
                 .orElse(0);
         this.cellWidth = Math.max(
-                20,
+                CELL_WIDTH,
                 summary.families().stream()
                         .mapToInt(f -> f.name().length())
                         .max()
@@ -47,6 +49,12 @@ final class SummaryTable {
                 summary.methods().rates().title()));
         for (int s = 0; s < summary.strategies().size(); s++) {
             faults(s);
+        }
+        if (summary.guarded() > 0) {
+            text.append("On ")
+                    .append(summary.guarded())
+                    .append(" tightenings the plant stepped over events that it could not bring in order:"
+                            + " guard_steps in outcomes.csv says which.\n");
         }
     }
 
@@ -97,8 +105,7 @@ final class SummaryTable {
             return "not run";
         }
         Rate rate = pick.from(rates);
-        return String.format(
-                Locale.ROOT, "%.1f (%.1f to %.1f)", 100 * rate.estimate(), 100 * rate.low(), 100 * rate.high());
+        return Printed.percent(rate) + " (" + Printed.percent(rate.low()) + " to " + Printed.percent(rate.high()) + ")";
     }
 
     private static String pad(String text, int width) {

@@ -31,7 +31,12 @@ public enum OutcomeColumn {
     NUT_ANGLE("nut_angle_deg", Kind.TORQUE_OR_ANGLE, "deg", "nut angle past snug, truth; negative before snug"),
     BLOWS("blows", Kind.WHOLE, "", "blows struck, spin-up and run-on included"),
     TIME("time_s", Kind.TIME, "s", "time to the stop command"),
-    RUN_ON_ANGLE("run_on_angle_deg", Kind.TORQUE_OR_ANGLE, "deg", "nut angle after the stop command");
+    RUN_ON_ANGLE("run_on_angle_deg", Kind.TORQUE_OR_ANGLE, "deg", "nut angle after the stop command"),
+    GUARD_STEPS(
+            "guard_steps",
+            Kind.WHOLE,
+            "",
+            "events that the plant could not bring in order and stepped over; 0 where its motion is exact");
 
     /** What a column holds. */
     public enum Kind {

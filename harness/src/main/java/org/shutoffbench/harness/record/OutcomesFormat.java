@@ -96,6 +96,7 @@ public final class OutcomesFormat {
             case BLOWS -> r.blows();
             case TIME -> number(r.timeS());
             case RUN_ON_ANGLE -> number(r.runOnAngleDeg());
+            case GUARD_STEPS -> r.guardSteps();
         };
     }
 
@@ -146,7 +147,8 @@ public final class OutcomesFormat {
                 number(row.getField(14)),
                 Integer.parseInt(row.getField(15)),
                 number(row.getField(16)),
-                number(row.getField(17)));
+                number(row.getField(17)),
+                Integer.parseInt(row.getField(18)));
     }
 
     private static double number(String field) {

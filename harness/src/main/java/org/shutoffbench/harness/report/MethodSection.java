@@ -60,6 +60,7 @@ final class MethodSection {
         for (Family family : summary.families()) {
             entries.add(new Entry(family.name(), population(family)));
         }
+        entries.add(new Entry("Motion", motion()));
         entries.add(new Entry(
                 "Stopping",
                 summary.stopping().rule() + ": " + summary.stopping().reason()));
@@ -95,6 +96,12 @@ final class MethodSection {
         return clustered
                 ? "; families with few lots or few tools by cluster, with the design effect in summary.json"
                 : "; each joint its own lot and tool";
+    }
+
+    private String motion() {
+        long run = summary.cells().stream().mapToLong(CellSummary::run).sum();
+        return "from event to event, exact between them; on " + Printed.countOf(summary.guarded(), run)
+                + " tightenings events could not be brought in order and were stepped over (guard_steps in outcomes.csv)";
     }
 
     private String settings() {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.shutoffbench.harness.study.Rate;
 
 /** Numbers as people read them on the page: one decimal for rates, a real minus sign, never a rounded 0 or 100 %. */
-final class Printed {
+public final class Printed {
 
     static final String MINUS = "\u2212";
     static final String OPEN = "open";
@@ -18,12 +18,12 @@ final class Printed {
     private Printed() {}
 
     /** A rate in percent, without the sign; "0" and "100" only where none or all of the joints are meant. */
-    static String percent(Rate rate) {
+    public static String percent(Rate rate) {
         return percent(rate.estimate());
     }
 
     /** A share in percent: one decimal, more where the rounded text would read 0 or 100 without being so. */
-    static String percent(double share) {
+    public static String percent(double share) {
         if (share <= 0) {
             return "0";
         }

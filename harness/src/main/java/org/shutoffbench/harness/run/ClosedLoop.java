@@ -252,6 +252,7 @@ public final class ClosedLoop {
                 Math.toDegrees(state.nutAngleRad - law.clamp().snugAngleRad()),
                 state.blows,
                 timing.timeS(tick),
-                Math.toDegrees(state.nutAngleRad - angleAtCommandRad));
+                Math.toDegrees(state.nutAngleRad - angleAtCommandRad),
+                state.guardSteps);
     }
 }

@@ -16,6 +16,7 @@ import org.shutoffbench.controller.Verdict;
  * @param blows all blows, spin-up and run-on included
  * @param timeS time to the stop command, s
  * @param runOnAngleDeg nut angle from the stop command to judgement, deg
+ * @param guardSteps events that the plant could not bring in order and stepped over; 0 where its motion is exact
  */
 public record TighteningRecord(
         int family,
@@ -34,7 +35,8 @@ public record TighteningRecord(
         double nutAngleDeg,
         int blows,
         double timeS,
-        double runOnAngleDeg) {
+        double runOnAngleDeg,
+        int guardSteps) {
 
     /** Decimals of clamp force in N. */
     public static final int FORCE_DIGITS = 2;

@@ -24,6 +24,7 @@ final class CellAccumulator {
     private final List<ClusterTally> clusters = new ArrayList<>();
     private final WorstJoints worst;
     private final @Nullable CovariateTally covariate;
+    private long guarded;
 
     CellAccumulator(Judge judge, Family family) {
         for (Quantity quantity : Quantity.values()) {
@@ -41,6 +42,7 @@ final class CellAccumulator {
         blows.add(joint, tightening.blows());
         times.add(joint, tightening.timeS());
         runOn.add(MICRO.steps(tightening.runOnAngleDeg()));
+        guarded += tightening.guardSteps() > 0 ? 1 : 0;
         outcomes.add(tightening);
         clusters.forEach(tally -> tally.add(tightening));
         worst.add(tightening);
@@ -55,6 +57,7 @@ final class CellAccumulator {
         blows.merge(other.blows);
         times.merge(other.times);
         runOn.merge(other.runOn);
+        guarded += other.guarded;
         for (int i = 0; i < clusters.size(); i++) {
             clusters.get(i).merge(other.clusters.get(i));
         }
@@ -94,6 +97,11 @@ final class CellAccumulator {
 
     ExactMoments runOn() {
         return runOn;
+    }
+
+    /** Joints on which the plant's guard stepped. */
+    long guarded() {
+        return guarded;
     }
 
     List<ClusterTally> clusters() {

@@ -19,6 +19,7 @@ import org.shutoffbench.harness.run.Outcome;
  * @param clampingTorque N m; null where no joint ran
  * @param clampForce N; null where no joint ran
  * @param effort blows and time; null where no joint ran
+ * @param guarded joints on which the plant stepped over events that it could not bring in order
  * @param worst up to 100 joints farthest from the target, worst first
  */
 public record CellSummary(
@@ -32,6 +33,7 @@ public record CellSummary(
         @Nullable QuantitySummary clampingTorque,
         @Nullable QuantitySummary clampForce,
         @Nullable Effort effort,
+        long guarded,
         List<WorstJoint> worst) {
 
     public CellSummary {

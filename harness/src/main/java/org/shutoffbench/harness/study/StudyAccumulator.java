@@ -171,7 +171,8 @@ public final class StudyAccumulator {
             reason = stopping.reason();
         }
         if (cell.run() == 0) {
-            return new CellSummary(family, strategy, planned, 0, reason, List.of(), null, null, null, null, List.of());
+            return new CellSummary(
+                    family, strategy, planned, 0, reason, List.of(), null, null, null, null, 0, List.of());
         }
         return new CellSummary(
                 family,
@@ -184,6 +185,7 @@ public final class StudyAccumulator {
                 quantity(Quantity.CLAMPING_TORQUE, family, cell),
                 quantity(Quantity.CLAMP_FORCE, family, cell),
                 EffortReport.summarise(cell, plan.methods()),
+                cell.guarded(),
                 cell.worst().summarise());
     }
 

@@ -57,6 +57,11 @@ public record StudySummary(
         return cells.get(family * strategies.size() + strategy);
     }
 
+    /** Tightenings on which the plant stepped over events that it could not bring in order. */
+    public long guarded() {
+        return cells.stream().mapToLong(CellSummary::guarded).sum();
+    }
+
     /** The outcomes file as this study's run wrote it. */
     public OutcomesFormat outcomesFormat() {
         return new OutcomesFormat(

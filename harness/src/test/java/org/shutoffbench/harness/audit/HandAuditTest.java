@@ -65,6 +65,7 @@ class HandAuditTest {
                 Math.toDegrees(angleRad - drawn.law().clamp().snugAngleRad()),
                 10,
                 0.3,
+                0,
                 0);
     }
 

@@ -49,7 +49,8 @@ class RunFolderTest {
                     28.5,
                     9,
                     0.3141,
-                    Double.NaN));
+                    Double.NaN,
+                    strategy));
         }
         return rows;
     }

@@ -181,6 +181,7 @@ final class InventedStudy {
                 deg,
                 7,
                 0.4,
-                1);
+                1,
+                0);
     }
 }

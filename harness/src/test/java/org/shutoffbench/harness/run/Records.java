@@ -24,6 +24,7 @@ final class Records {
                 r.nutAngleDeg(),
                 r.blows(),
                 r.timeS(),
-                r.runOnAngleDeg());
+                r.runOnAngleDeg(),
+                r.guardSteps());
     }
 }

@@ -9,7 +9,7 @@ import org.shutoffbench.harness.run.Outcome;
 import org.shutoffbench.harness.run.TighteningRecord;
 
 /** A small study with invented numbers: three strategies, a plain family and one whose lock nuts fool the first. */
-final class InventedStudy {
+public final class InventedStudy {
 
     static final Judge JUDGE = new Judge(Quantity.CLAMPING_TORQUE, 84, 71.4, 96.6);
     static final int PLAIN = 0;
@@ -80,7 +80,8 @@ final class InventedStudy {
                 torqueNm / 2,
                 7,
                 0.5,
-                1.5);
+                1.5,
+                joint % 4 == 3 ? 2 : 0);
     }
 
     static StudyAccumulator accumulated(StudyPlan plan, int from, int to) {
@@ -93,7 +94,7 @@ final class InventedStudy {
         return study;
     }
 
-    static StudySummary summary(int joints) {
+    public static StudySummary summary(int joints) {
         return accumulated(plan(joints, joints), 0, joints).summarise(FINISHED);
     }
 

@@ -15,6 +15,12 @@ class StudySummaryTest {
     private final StudySummary summary = InventedStudy.summary(400);
 
     @Test
+    void tighteningsThatThePlantSteppedOverAreCounted() {
+        assertThat(summary.cell(0, InventedStudy.STEADY).guarded()).isEqualTo(100);
+        assertThat(summary.guarded()).isEqualTo(100L * summary.cells().size());
+    }
+
+    @Test
     void ratesAddUp() {
         for (CellSummary cell : summary.cells()) {
             Rates rates = rates(cell);
@@ -188,6 +194,7 @@ class StudySummaryTest {
                 1,
                 400,
                 10,
+                0,
                 0);
         study.addJoint(List.of(endless));
         CellSummary cell = study.summarise(InventedStudy.FINISHED).cell(0, 0);

@@ -72,7 +72,8 @@ class RecordsExportTest {
                 i - 100.5,
                 i % 40,
                 0.01 * i,
-                1.5);
+                1.5,
+                i % 3);
     }
 
     @BeforeEach

@@ -89,6 +89,23 @@ class FailureEventTest {
 
     private static TighteningRecord record(double torqueNm, Verdict verdict, Outcome outcome) {
         return new TighteningRecord(
-                0, 0, 0, 0, 0, 0, 0, EndReason.SHUTOFF, verdict, outcome, torqueNm * 600, torqueNm, 0.2, 30, 8, 0.3, 1);
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                0,
+                EndReason.SHUTOFF,
+                verdict,
+                outcome,
+                torqueNm * 600,
+                torqueNm,
+                0.2,
+                30,
+                8,
+                0.3,
+                1,
+                0);
     }
 }
