@@ -47,7 +47,7 @@ public final class TorqueGradient implements ShutoffStrategy {
                     SnugSettings.BLOW_WORK,
                     SnugSettings.SLOWEST_SEATING),
             List.of("last peak [N m]", "snug angle [rad]", "gradient [N m/rad]"),
-            536);
+            540);
 
     private final float fraction;
     private final float leastTorqueNm;
@@ -58,6 +58,8 @@ public final class TorqueGradient implements ShutoffStrategy {
     private final RecursiveLeastSquares line = new RecursiveLeastSquares(2, FORGETTING, START_VARIANCE);
     private final float[] regressors = {1, 0};
     private final ShutoffLatch latch = new ShutoffLatch();
+    private boolean hasPeak;
+    private boolean hasAngle;
     private int points;
     private float steepestNmPerRad;
 
@@ -83,6 +85,8 @@ public final class TorqueGradient implements ShutoffStrategy {
         steps.reset();
         snug.reset();
         line.reset();
+        hasPeak = false;
+        hasAngle = false;
         points = 0;
         steepestNmPerRad = 0;
     }
@@ -90,16 +94,32 @@ public final class TorqueGradient implements ShutoffStrategy {
     @Override
     public Command onSample(SensorFrame frame) {
         if (latch.isOpen()) {
-            pulses.update(frame.torqueNm);
-            if (steps.update(frame.anvilAngleRad, pulses.began())) {
-                snug.update(steps.beforeRad(), steps.afterRad(), workJ);
-            }
-            boolean flat = pulses.ended() && snug.isSnug() && isFlat();
+            boolean flat = completesBlow(frame) && snug.isSnug() && isFlat();
             if (flat || latch.hasNothingToReach()) {
                 latch.shut(Verdict.REACHED);
             }
         }
         return latch.command();
+    }
+
+    /** True at the sample that makes a blow's point complete: its pulse has ended and its angle is known, in any order. */
+    private boolean completesBlow(SensorFrame frame) {
+        pulses.update(frame.torqueNm);
+        if (pulses.began()) {
+            hasPeak = false;
+            hasAngle = false;
+        }
+        if (steps.update(frame.anvilAngleRad, pulses.began())) {
+            snug.update(steps.beforeRad(), steps.afterRad(), workJ);
+            hasAngle = true;
+        }
+        hasPeak |= pulses.ended();
+        if (hasPeak && hasAngle) {
+            hasPeak = false;
+            hasAngle = false;
+            return true;
+        }
+        return false;
     }
 
     private boolean isFlat() {

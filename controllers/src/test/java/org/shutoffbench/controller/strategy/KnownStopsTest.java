@@ -264,6 +264,13 @@ class KnownStopsTest {
         // The slope of the fit is the joint's.
         assertThat(straight.estimate(2)).isCloseTo(100, within(1f));
 
+        // Pulses that have ended before the step is measured belong to that step all the same.
+        Heard brief = lockNut()
+                .struck(30)
+                .withPulses(6)
+                .playTo(new TorqueGradient.Factory(), Map.of("least pulse torque", 1.0));
+        assertThat(brief.estimate(2)).isCloseTo(100, within(1f));
+
         joint.withPeaks(peaks);
         Heard flat =
                 joint.playTo(new TorqueGradient.Factory(), Map.of("least pulse torque", 1.0, "gradient fraction", 0.5));

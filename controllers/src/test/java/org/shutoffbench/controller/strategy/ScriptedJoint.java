@@ -41,6 +41,7 @@ final class ScriptedJoint {
     private final List<Double> restsRad = new ArrayList<>(List.of(0.0));
     private final List<Float> peaksNm = new ArrayList<>();
     private double turnsFreelyRad;
+    private int pulseTicks = PULSE;
 
     ScriptedJoint(double runningNm, double snugRad, double rateNmPerRad, double workJ) {
         this.runningNm = runningNm;
@@ -85,6 +86,12 @@ final class ScriptedJoint {
         return this;
     }
 
+    /** Gives every blow a torque pulse of so many ticks, an even number, in place of {@link #PULSE}. */
+    ScriptedJoint withPulses(int ticks) {
+        pulseTicks = ticks;
+        return this;
+    }
+
     /** Angle at rest after a blow, rad; blow 0 is the start. */
     double restRad(int blow) {
         return restsRad.get(blow);
@@ -121,13 +128,15 @@ final class ScriptedJoint {
         frame.blows = last > 0 && since == 0 ? 1 : 0;
         boolean dips = last > 0 && since >= DIP && since < DIP + 50;
         frame.carrierSpeedRadPerS = dips ? 0.75f * SPEED_RAD_PER_S : SPEED_RAD_PER_S;
-        frame.torqueNm = last > 0 && since < PULSE
-                ? peaksNm.get(last - 1) * (float) Math.sin(Math.PI * (since + 1) / (PULSE + 1)) / PEAK_OF_PULSE
+        frame.torqueNm = last > 0 && since < pulseTicks
+                ? peaksNm.get(last - 1) * halfSine(since + 1) / halfSine(pulseTicks / 2)
                 : 0;
         return frame;
     }
 
-    private static final float PEAK_OF_PULSE = (float) Math.sin(Math.PI * (PULSE / 2.0) / (PULSE + 1));
+    private float halfSine(int sample) {
+        return (float) Math.sin(Math.PI * sample / (pulseTicks + 1));
+    }
 
     /** A strategy and the tick at which it stopped; -1 where it never did. */
     record Heard(ShutoffStrategy strategy, int stopTick) {
