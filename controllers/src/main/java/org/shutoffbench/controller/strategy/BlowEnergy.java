@@ -9,7 +9,7 @@ import org.shutoffbench.controller.signal.RandomWalkKalman;
 final class BlowEnergy {
 
     static final Setting AT_REST = new Setting(
-            "blow energy at rest",
+            BlowSettings.ENERGY_AT_REST,
             "J",
             -20,
             50,
@@ -18,7 +18,7 @@ final class BlowEnergy {
             Role.LEARNED);
 
     static final Setting PER_SPEED = new Setting(
-            "blow energy per speed",
+            BlowSettings.ENERGY_PER_SPEED,
             "J s/rad",
             0,
             1,
@@ -27,7 +27,13 @@ final class BlowEnergy {
             Role.LEARNED);
 
     static final Setting TRANSMISSION = new Setting(
-            "transmission", "1", 0.05, 1, 0.69, "work on the nut over hammer energy at first contact", Role.LEARNED);
+            BlowSettings.TRANSMISSION,
+            "1",
+            0.05,
+            1,
+            0.69,
+            "work on the nut over hammer energy at first contact",
+            Role.LEARNED);
 
     private static final float LEAST_ENERGY_J = 0.05f;
     private static final float SPEED_WANDER = 1f;

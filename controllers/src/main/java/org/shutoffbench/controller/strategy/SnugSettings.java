@@ -9,7 +9,7 @@ import org.shutoffbench.controller.signal.SnugDetector;
 final class SnugSettings {
 
     static final Setting BLOW_WORK = new Setting(
-            "blow work", "J", 0.2, 60, 2.75, "work that a blow at full drive does on the nut", Role.LEARNED);
+            BlowSettings.WORK, "J", 0.2, 60, 2.75, "work that a blow at full drive does on the nut", Role.LEARNED);
 
     static final Setting SLOWEST_SEATING = new Setting(
             "slowest seating",

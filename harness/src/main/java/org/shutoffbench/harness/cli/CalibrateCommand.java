@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.shutoffbench.controller.StrategyDescriptor;
-import org.shutoffbench.controller.strategy.adaptive.AdaptiveEstimation;
+import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.strategy.Strategies;
 import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.run.StrategyCatalogue;
@@ -29,8 +31,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = ShutoffBench.Version.class,
         description = {
-            "Strikes plain joints of its own with the nominal tool and writes what adaptive estimation must know of it:"
-                    + " energy of a blow against carrier speed, and the share of it that turns the nut.",
+            "Strikes plain joints of its own with the nominal tool and writes what strategies must know of it: energy of a"
+                    + " blow against carrier speed, and the share of it that turns the nut.",
             "A scenario names the file under calibration."
         },
         footer = {"", "Example: shutoff-bench calibrate heavy --out heavy.json", "", Caution.TEXT})
@@ -70,10 +72,12 @@ final class CalibrateCommand implements Callable<Integer> {
                     "--joints " + joints + ": " + FEWEST_JOINTS + " to " + MOST_JOINTS + " are allowed");
         }
         Nominal nominal = nominal();
-        StrategyDescriptor strategy = new AdaptiveEstimation().descriptor();
+        List<StrategyDescriptor> strategies = Strategies.byName().values().stream()
+                .map(StrategyFactory::descriptor)
+                .toList();
         Calibration calibration = Calibration.of(nominal.tool(), joints);
         CalibrationCheck check = CalibrationCheck.of(nominal.tool(), calibration, joints, joints);
-        TextFile.write(out, CalibrationFile.text(nominal.name(), joints, strategy, calibration, check));
+        TextFile.write(out, CalibrationFile.text(nominal.name(), joints, strategies, calibration, check));
         PrintWriter console = spec.commandLine().getOut();
         console.printf(
                 "On %d fresh joints, root mean square over %d blows: blow energy off by %.2f %%, transmission by %.2f %%"

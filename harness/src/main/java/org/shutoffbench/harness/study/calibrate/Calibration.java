@@ -11,11 +11,12 @@ import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.descriptive.Quantile;
+import org.shutoffbench.controller.strategy.BlowSettings;
 import org.shutoffbench.controller.strategy.adaptive.ToolSettings;
 import org.shutoffbench.tool.ImpactTool;
 
 /**
- * What the calibration bench learned of a tool, as settings of adaptive estimation.
+ * What the calibration bench learned of a tool, as settings of the strategies that ask for it.
  *
  * @param settings values by the settings' names
  */
@@ -63,6 +64,7 @@ public record Calibration(Map<String, Double> settings) {
         putTrims(settings, bench.trimmed, slowest, step * (ToolSettings.ENERGIES - 1));
         putPulse(settings, usual);
         putDataSheet(settings, tool);
+        putSimple(settings, usual);
         return new Calibration(settings);
     }
 
@@ -164,6 +166,17 @@ public record Calibration(Map<String, Double> settings) {
         settings.put(ToolSettings.HOUSING_INERTIA, tool.housing().inertiaKgM2());
         settings.put(ToolSettings.ARM_DAMPING, tool.housing().dampingNmSPerRad());
         settings.put(ToolSettings.ARM_STIFFNESS, tool.housing().stiffnessNmPerRad());
+    }
+
+    /** What strategies without curves know of a tool: a line for the energy and one share for every torque. */
+    private static void putSimple(Map<String, Double> settings, List<StruckBlow> usual) {
+        HatFit energy = new HatFit(0, 1, 2);
+        usual.forEach(blow -> energy.add(blow.contactSpeedRadPerS(), blow.hammerEnergyJ()));
+        double[] ends = energy.values();
+        settings.put(BlowSettings.ENERGY_AT_REST, rounded(ends[0]));
+        settings.put(BlowSettings.ENERGY_PER_SPEED, rounded(ends[1] - ends[0]));
+        settings.put(BlowSettings.TRANSMISSION, rounded(mean(usual, StruckBlow::transmission)));
+        settings.put(BlowSettings.WORK, rounded(mean(usual, StruckBlow::workJ)));
     }
 
     /** Blow energy that the calibration says, J. */

@@ -1,6 +1,7 @@
 package org.shutoffbench.harness.study.calibrate;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.shutoffbench.controller.Setting;
@@ -20,11 +21,15 @@ public final class CalibrationFile {
      *
      * @param tool name of the tool
      * @param joints on which it was struck
-     * @param strategy whose settings these are
+     * @param strategies those that may have settings to learn from a tool; one that has none is left out
      * @throws IllegalArgumentException for a value outside the range of its setting
      */
     public static String text(
-            String tool, int joints, StrategyDescriptor strategy, Calibration calibration, CalibrationCheck check) {
+            String tool,
+            int joints,
+            List<StrategyDescriptor> strategies,
+            Calibration calibration,
+            CalibrationCheck check) {
         Map<String, String> made = new LinkedHashMap<>();
         made.put("by", "calibrate");
         made.put("tool", tool);
@@ -33,10 +38,27 @@ public final class CalibrationFile {
         made.put("blow energy off by", percent(check.blowEnergyError()));
         made.put("transmission off by", percent(check.transmissionError()));
         made.put("transmission below 15 N*m off by", percent(check.lowTorqueTransmissionError()));
+        Map<String, Object> learned = new LinkedHashMap<>();
+        for (StrategyDescriptor strategy : strategies) {
+            Map<String, String> written = written(strategy, calibration);
+            if (!written.isEmpty()) {
+                learned.put(strategy.name(), written);
+            }
+        }
+        Map<String, Object> file = new LinkedHashMap<>();
+        file.put("bench_settings", 1);
+        file.put("made", made);
+        file.put("strategies", learned);
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines);
+        return JsonMapper.builder().build().writer().with(printer).writeValueAsString(file) + "\n";
+    }
+
+    private static Map<String, String> written(StrategyDescriptor strategy, Calibration calibration) {
         Map<String, String> written = new LinkedHashMap<>();
         for (Setting setting : strategy.settings()) {
             Double value = calibration.settings().get(setting.name());
-            if (value != null) {
+            if (setting.role() == Setting.Role.LEARNED && value != null) {
                 if (!(setting.minimum() <= value && value <= setting.maximum())) {
                     throw new IllegalArgumentException(
                             "\"" + setting.name() + "\" would be " + value + ", outside its range");
@@ -44,13 +66,7 @@ public final class CalibrationFile {
                 written.put(setting.name(), SettingsTable.written(setting, value));
             }
         }
-        Map<String, Object> file = new LinkedHashMap<>();
-        file.put("bench_settings", 1);
-        file.put("made", made);
-        file.put("strategies", Map.of(strategy.name(), written));
-        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines);
-        return JsonMapper.builder().build().writer().with(printer).writeValueAsString(file) + "\n";
+        return written;
     }
 
     private static String percent(double share) {
