@@ -4,11 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
-import org.shutoffbench.controller.StrategyDescriptor;
-import org.shutoffbench.controller.StrategyFactory;
-import org.shutoffbench.controller.strategy.Strategies;
 import org.shutoffbench.harness.record.TextFile;
 import org.shutoffbench.harness.report.Caution;
 import org.shutoffbench.harness.run.StrategyCatalogue;
@@ -72,12 +68,10 @@ final class CalibrateCommand implements Callable<Integer> {
                     "--joints " + joints + ": " + FEWEST_JOINTS + " to " + MOST_JOINTS + " are allowed");
         }
         Nominal nominal = nominal();
-        List<StrategyDescriptor> strategies = Strategies.byName().values().stream()
-                .map(StrategyFactory::descriptor)
-                .toList();
         Calibration calibration = Calibration.of(nominal.tool(), joints);
         CalibrationCheck check = CalibrationCheck.of(nominal.tool(), calibration, joints, joints);
-        TextFile.write(out, CalibrationFile.text(nominal.name(), joints, strategies, calibration, check));
+        TextFile.write(
+                out, CalibrationFile.text(nominal.name(), joints, CalibrationFile.strategies(), calibration, check));
         PrintWriter console = spec.commandLine().getOut();
         console.printf(
                 "On %d fresh joints, root mean square over %d blows: blow energy off by %.2f %%, transmission by %.2f %%"

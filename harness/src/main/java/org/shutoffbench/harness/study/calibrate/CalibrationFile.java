@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import org.shutoffbench.controller.Setting;
 import org.shutoffbench.controller.StrategyDescriptor;
+import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.strategy.LearnedRegression;
+import org.shutoffbench.controller.strategy.Strategies;
 import org.shutoffbench.harness.scenario.SettingsTable;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -14,7 +17,18 @@ import tools.jackson.databind.json.JsonMapper;
 /** A calibration as a JSON file of the shape of a settings table, so that a scenario can name it. */
 public final class CalibrationFile {
 
+    private static final String LEARNED_BY_TRAINING =
+            new LearnedRegression.Factory().descriptor().name();
+
     private CalibrationFile() {}
+
+    /** Our strategies but learned regression, which learns a tool by training: its energies are a mere scale. */
+    public static List<StrategyDescriptor> strategies() {
+        return Strategies.byName().values().stream()
+                .map(StrategyFactory::descriptor)
+                .filter(strategy -> !strategy.name().equals(LEARNED_BY_TRAINING))
+                .toList();
+    }
 
     /**
      * The text of the file, ending in a line feed; equal calibrations give equal bytes.

@@ -14,8 +14,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shutoffbench.controller.Setting;
 import org.shutoffbench.controller.StrategyDescriptor;
-import org.shutoffbench.controller.StrategyFactory;
-import org.shutoffbench.controller.strategy.Strategies;
 import org.shutoffbench.controller.strategy.adaptive.AdaptiveEstimation;
 import org.shutoffbench.controller.strategy.adaptive.ToolSettings;
 import org.shutoffbench.tool.ImpactTool;
@@ -62,10 +60,7 @@ class CalibrationTest {
     @Test
     void everyLearnedSettingIsMeasuredAndNothingElse() {
         Calibration calibration = Calibration.of(ReferenceTools.LIGHT, 30);
-        // learned regression learns the same of a tool as energy per blow; the rest it learns by training
-        Set<String> learned = Strategies.byName().values().stream()
-                .map(StrategyFactory::descriptor)
-                .filter(strategy -> !strategy.name().equals("learned regression"))
+        Set<String> learned = CalibrationFile.strategies().stream()
                 .flatMap(strategy -> strategy.settings().stream())
                 .filter(setting -> setting.role() == Setting.Role.LEARNED)
                 .map(Setting::name)

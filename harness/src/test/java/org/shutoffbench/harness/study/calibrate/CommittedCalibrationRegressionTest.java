@@ -10,8 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shutoffbench.controller.Setting;
 import org.shutoffbench.controller.StrategyDescriptor;
-import org.shutoffbench.controller.StrategyFactory;
-import org.shutoffbench.controller.strategy.Strategies;
 import org.shutoffbench.controller.strategy.adaptive.AdaptiveEstimation;
 import org.shutoffbench.tool.ImpactTool;
 import org.shutoffbench.tool.ReferenceTools;
@@ -28,14 +26,7 @@ class CommittedCalibrationRegressionTest {
         ImpactTool tool = name.equals("light") ? ReferenceTools.LIGHT : ReferenceTools.HEAVY;
         Calibration calibration = Calibration.of(tool, JOINTS);
         CalibrationCheck check = CalibrationCheck.of(tool, calibration, JOINTS, JOINTS);
-        String written = CalibrationFile.text(
-                name,
-                JOINTS,
-                Strategies.byName().values().stream()
-                        .map(StrategyFactory::descriptor)
-                        .toList(),
-                calibration,
-                check);
+        String written = CalibrationFile.text(name, JOINTS, CalibrationFile.strategies(), calibration, check);
         assertThat(Files.readString(Path.of("../docs/examples/calibration", name + ".json")))
                 .isEqualTo(written);
     }
