@@ -30,7 +30,8 @@ public record Setting(
 
     public Setting {
         if (!(minimum <= byDefault && byDefault <= maximum)) {
-            throw new IllegalArgumentException(name + ": default outside its range");
+            throw new IllegalArgumentException(
+                    name + ": default " + byDefault + " is outside " + minimum + " to " + maximum + " " + unit);
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.shutoffbench.controller;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -23,7 +24,16 @@ public record StrategyDescriptor(
         List<String> estimates,
         int stateBytes) {
 
+    /** Refuses a part that is missing and a name that says nothing. */
     public StrategyDescriptor {
+        Objects.requireNonNull(idea, "the descriptor has no idea");
+        Objects.requireNonNull(requiredChannels, "the descriptor has no set of required channels");
+        Objects.requireNonNull(optionalChannels, "the descriptor has no set of optional channels");
+        Objects.requireNonNull(settings, "the descriptor has no list of settings");
+        Objects.requireNonNull(estimates, "the descriptor has no list of estimates");
+        if (Objects.requireNonNull(name, "the descriptor has no name").isBlank()) {
+            throw new IllegalArgumentException("the descriptor has no name");
+        }
         requiredChannels = Set.copyOf(requiredChannels);
         optionalChannels = Set.copyOf(optionalChannels);
         settings = List.copyOf(settings);

@@ -35,8 +35,8 @@ final class AllocationCheck implements Check {
         for (Set<Channel> channels : subject.channelSets()) {
             try {
                 bytes += allocatedBytes(counter, subject.create(channels), channels);
-            } catch (RuntimeException e) {
-                return Finding.notJudged(name(), "threw " + e);
+            } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+                return Finding.notJudged(name(), "threw " + Thrown.inWords(e));
             }
         }
         return bytes == 0

@@ -30,7 +30,7 @@ final class ConductCheck implements Check {
                 "commands",
                 ConductCheck::notACommand,
                 "every sample was answered with a command, drive level in [0, 1]",
-                "onSample returns a Command for every sample and throws nothing.");
+                "onSample returns a Command for every sample, and no method throws once the strategy is made.");
     }
 
     static ConductCheck latching() {
@@ -73,7 +73,7 @@ final class ConductCheck implements Check {
 
     private static @Nullable String notACommand(Playback log) {
         if (log.thrown != null) {
-            return "threw " + log.thrown + " at sample " + log.answered;
+            return log.thrown + " at sample " + log.answered;
         }
         for (int i = 0; i < log.answered; i++) {
             Command command = log.commands[i];

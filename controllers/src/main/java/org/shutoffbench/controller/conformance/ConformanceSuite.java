@@ -2,6 +2,8 @@ package org.shutoffbench.controller.conformance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
 import org.shutoffbench.controller.StrategyFactory;
 
 /**
@@ -39,31 +41,46 @@ public final class ConformanceSuite {
      */
     public static List<Finding> examine(StrategyFactory factory) {
         List<Finding> findings = new ArrayList<>();
+        examine(factory, findings::add);
+        return findings;
+    }
+
+    /**
+     * Examines a strategy and tells each finding as soon as it is made, in the same order.
+     *
+     * @param findings hears them; what came before a check that never ends is known
+     */
+    public static void examine(StrategyFactory factory, Consumer<Finding> findings) {
         Subject subject;
         try {
             subject = new Subject(factory);
-        } catch (RuntimeException e) {
-            findings.add(Finding.failed(
-                    "descriptor", "descriptor() threw " + e, "descriptor() returns a complete StrategyDescriptor."));
-            return findings;
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            findings.accept(undescribed("descriptor() threw " + Thrown.inWords(e)));
+            return;
         }
-        findings.add(examine(new DescriptorCheck(), subject));
-        findings.add(examine(new CreationCheck(), subject));
+        if (subject.descriptor == null) {
+            findings.accept(undescribed("descriptor() returned nothing"));
+            return;
+        }
+        findings.accept(examine(new DescriptorCheck(), subject));
+        findings.accept(examine(new CreationCheck(), subject));
         boolean canBeMade = canBeMade(subject);
         for (Check check : CHECKS) {
-            findings.add(
+            findings.accept(
                     canBeMade
                             ? examine(check, subject)
                             : Finding.notJudged(check.name(), "the strategy could not be made with default settings"));
         }
-        return findings;
+    }
+
+    private static Finding undescribed(String found) {
+        return Finding.failed("descriptor", found, "descriptor() returns a complete StrategyDescriptor.");
     }
 
     private static boolean canBeMade(Subject subject) {
         try {
-            subject.channelSets().forEach(subject::create);
-            return true;
-        } catch (RuntimeException e) {
+            return subject.channelSets().stream().map(subject::create).allMatch(Objects::nonNull);
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
             return false;
         }
     }
@@ -71,8 +88,9 @@ public final class ConformanceSuite {
     private static Finding examine(Check check, Subject subject) {
         try {
             return check.examine(subject);
-        } catch (RuntimeException e) {
-            return Finding.failed(check.name(), "threw " + e, "No method of a strategy throws once it is made.");
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            return Finding.failed(
+                    check.name(), "threw " + Thrown.inWords(e), "No method of a strategy throws once it is made.");
         }
     }
 }

@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.Channel;
 import org.shutoffbench.controller.Provision;
 import org.shutoffbench.controller.Setting;
@@ -44,7 +43,7 @@ final class CreationCheck implements Check {
                 : Finding.failed(
                         name(),
                         String.join("; ", faults),
-                        "create() works for declared settings and channels and throws IllegalArgumentException,"
+                        "create() returns a strategy for declared settings and channels and throws IllegalArgumentException,"
                                 + " naming the channel, where a required one is missing.");
     }
 
@@ -59,29 +58,30 @@ final class CreationCheck implements Check {
 
     private static void make(
             Subject subject, Map<String, Double> given, Provision provision, String what, List<String> faults) {
-        RuntimeException thrown = attempt(subject, given, provision);
-        if (thrown != null) {
-            faults.add("at " + what + " threw " + thrown);
+        try {
+            if (!isMade(subject, given, provision)) {
+                faults.add("at " + what + " returned nothing");
+            }
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            faults.add("at " + what + " threw " + Thrown.inWords(e));
         }
     }
 
     private static void refusesWithout(Subject subject, Channel required, List<String> faults) {
         Set<Channel> channels = EnumSet.allOf(Channel.class);
         channels.remove(required);
-        RuntimeException thrown = attempt(subject, Map.of(), new Provision(Subject.RATE_HZ, channels));
-        if (thrown == null) {
-            faults.add("accepts a tool without the required channel " + required.title());
-        } else if (!(thrown instanceof IllegalArgumentException)) {
-            faults.add("without " + required.title() + " threw " + thrown);
+        try {
+            if (isMade(subject, Map.of(), new Provision(Subject.RATE_HZ, channels))) {
+                faults.add("accepts a tool without the required channel " + required.title());
+            }
+        } catch (IllegalArgumentException refused) {
+            // as the contract asks
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            faults.add("without " + required.title() + " threw " + Thrown.inWords(e));
         }
     }
 
-    private static @Nullable RuntimeException attempt(Subject subject, Map<String, Double> given, Provision provision) {
-        try {
-            subject.factory.create(Settings.of(subject.descriptor.settings(), given), provision);
-            return null;
-        } catch (RuntimeException e) {
-            return e;
-        }
+    private static boolean isMade(Subject subject, Map<String, Double> given, Provision provision) {
+        return subject.factory.create(Settings.of(subject.descriptor.settings(), given), provision) != null;
     }
 }

@@ -33,8 +33,8 @@ final class EstimatesCheck implements Check {
                     return failure(count + " values at sample " + tick + ", announced are " + announced);
                 }
             }
-        } catch (RuntimeException e) {
-            return failure("threw " + e + " with room for the " + announced + " announced values");
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            return failure("threw " + Thrown.inWords(e) + " with room for the " + announced + " announced values");
         }
         return Finding.passed(name(), announced + " values at every sample");
     }

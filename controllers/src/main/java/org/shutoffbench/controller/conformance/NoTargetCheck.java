@@ -14,7 +14,7 @@ final class NoTargetCheck implements Check {
         Playback usual = Playback.of(subject.create(), Subject.USUAL_TARGET, recording);
         Playback none = Playback.of(subject.create(), Subject.NO_TARGET, recording);
         if (none.thrown != null) {
-            return failure("threw " + none.thrown);
+            return failure(none.thrown);
         }
         boolean later = usual.stopTick >= 0 && (none.stopTick < 0 || none.stopTick > usual.stopTick);
         if (later) {

@@ -7,7 +7,7 @@ import org.shutoffbench.controller.ShutoffStrategy;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.controller.Verdict;
 
-/** What a strategy answered to a recording, sample by sample, up to the end or to the first exception. */
+/** What a strategy answered to a recording, sample by sample, up to the end or to what it threw. */
 final class Playback {
 
     /** How many floats {@code estimates()} is offered; far more than any descriptor may announce. */
@@ -22,8 +22,11 @@ final class Playback {
     /** First sample answered with COAST or BRAKE; -1 where there is none. */
     int stopTick = -1;
 
+    /** Which method threw what and where; null where none did. */
     @Nullable
-    RuntimeException thrown;
+    String thrown;
+
+    private String asked = "arm";
 
     private Playback(Recording recording) {
         this.recording = recording;
@@ -43,8 +46,8 @@ final class Playback {
                 recording.sample(tick, frame);
                 log.answer(tick, strategy, frame, estimates);
             }
-        } catch (RuntimeException e) {
-            log.thrown = e;
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            log.thrown = log.asked + "() threw " + Thrown.inWords(e);
         }
         return log;
     }
@@ -62,17 +65,20 @@ final class Playback {
                 logs[0].answer(tick, first, frame, estimates);
                 logs[1].answer(tick, second, frame, estimates);
             }
-        } catch (RuntimeException e) {
-            logs[0].thrown = e;
-            logs[1].thrown = e;
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError e) {
+            logs[0].thrown = Thrown.inWords(e);
+            logs[1].thrown = Thrown.inWords(e);
         }
         return logs;
     }
 
     private void answer(int tick, ShutoffStrategy strategy, SensorFrame frame, float[] estimates) {
+        asked = "onSample";
         Command command = strategy.onSample(frame);
         commands[tick] = command;
+        asked = "verdict";
         verdicts[tick] = strategy.verdict();
+        asked = "estimates";
         int count = strategy.estimates(estimates);
         int hash = count;
         for (int i = 0; i < Math.min(count, estimates.length); i++) {

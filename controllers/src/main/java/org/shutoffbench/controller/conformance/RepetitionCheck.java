@@ -20,7 +20,8 @@ final class RepetitionCheck implements Check {
                             name(),
                             "an instance answers otherwise beside a second one on " + recording.title() + ": "
                                     + difference,
-                            "No clock, no random numbers, no mutable statics: all state belongs to the instance.");
+                            "No clock, no random numbers, no mutable statics, nothing written into the frame: all state"
+                                    + " belongs to the instance.");
                 }
             }
         }

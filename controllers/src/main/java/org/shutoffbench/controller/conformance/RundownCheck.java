@@ -17,7 +17,7 @@ final class RundownCheck implements Check {
     public Finding examine(Subject subject) {
         Playback log = Playback.of(subject.create(), Subject.USUAL_TARGET, new EndlessRundown());
         if (log.thrown != null) {
-            return failure("threw " + log.thrown + " at sample " + log.answered);
+            return failure(log.thrown + " at sample " + log.answered);
         }
         boolean senses = !subject.descriptor.requiredChannels().isEmpty();
         if (senses && log.verdicts[log.answered - 1] == Verdict.REACHED) {

@@ -65,7 +65,7 @@ final class SurvivalCheck implements Check {
             Recording disturbed = new DisturbedRecording(recording, failing, disturbance, from);
             Playback log = Playback.of(subject.create(), Subject.USUAL_TARGET, disturbed);
             if (log.thrown != null) {
-                return "threw " + log.thrown + " at sample " + log.answered + " of " + disturbed.title();
+                return log.thrown + " at sample " + log.answered + " of " + disturbed.title();
             }
             if (from == 0 && isBlind(subject, failing, disturbance) && claims(log)) {
                 return "says REACHED without one finite reading on " + disturbed.title();

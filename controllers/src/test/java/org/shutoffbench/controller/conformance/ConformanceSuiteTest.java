@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.Verdict;
 import org.shutoffbench.controller.conformance.Finding.Result;
 
 class ConformanceSuiteTest {
@@ -36,6 +37,7 @@ class ConformanceSuiteTest {
                 Arguments.of(new Misbehaving.NamedInCapitals(), "descriptor"),
                 Arguments.of(new Misbehaving.NoFiniteRange(), "descriptor"),
                 Arguments.of(new Misbehaving.AcceptsAnyTool(), "creation"),
+                Arguments.of(new Misbehaving.MakesNothing(), "creation"),
                 Arguments.of(new Misbehaving.AnswersNothing(), "commands"),
                 Arguments.of(new Misbehaving.DrivesAgain(), "shutoff latches"),
                 Arguments.of(new Misbehaving.SpeaksEarly(), "verdict waits for the stop"),
@@ -46,6 +48,7 @@ class ConformanceSuiteTest {
                 Arguments.of(new Misbehaving.Allocates(), "no allocation"),
                 Arguments.of(new Misbehaving.UnderstatesItsState(), "state bytes"),
                 Arguments.of(new Misbehaving.HoldsALibraryObject(), "state bytes"),
+                Arguments.of(new Misbehaving.GrowsWhenArmed(), "state bytes"),
                 Arguments.of(new Misbehaving.ClaimsBlind(), "not a number"),
                 Arguments.of(new Misbehaving.TrustsTheScale(), "saturation"),
                 Arguments.of(new Misbehaving.TrustsFiniteness(), "impossible readings"),
@@ -72,6 +75,44 @@ class ConformanceSuiteTest {
         assertThat(ConformanceSuite.examine(new Undescribed()))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.found()).contains("not today"));
+    }
+
+    @Test
+    void nothingInPlaceOfADescriptorIsTheOnlyFinding() {
+        assertThat(ConformanceSuite.examine(new DescribedByNothing()))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.found()).isEqualTo("descriptor() returned nothing"));
+    }
+
+    @Test
+    void anErrorIsAFindingThatNamesMethodAndLine() {
+        assertThat(ConformanceSuite.examine(new FailsAnAssertion()))
+                .filteredOn(finding -> finding.check().equals("commands"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.found())
+                        .contains("verdict() threw java.lang.AssertionError: loose (ConformanceSuiteTest.java:"));
+    }
+
+    public static final class DescribedByNothing extends Exemplary.Factory {
+        @Override
+        public org.shutoffbench.controller.StrategyDescriptor descriptor() {
+            return null;
+        }
+    }
+
+    public static final class FailsAnAssertion extends Exemplary.Factory {
+        @Override
+        protected Exemplary make() {
+            return new Exemplary() {
+                @Override
+                public Verdict verdict() {
+                    if (stopped) {
+                        throw new AssertionError("loose");
+                    }
+                    return super.verdict();
+                }
+            };
+        }
     }
 
     public static final class Unmakeable extends Exemplary.Factory {

@@ -39,6 +39,14 @@ final class Misbehaving {
         }
     }
 
+    public static final class MakesNothing extends Exemplary.Factory {
+        @Override
+        public ShutoffStrategy create(Settings settings, Provision provision) {
+            provision.demand(descriptor());
+            return null;
+        }
+    }
+
     public static final class AnswersNothing extends Exemplary.Factory {
         @Override
         protected ShutoffStrategy make() {
@@ -205,6 +213,24 @@ final class Misbehaving {
         @Override
         public StrategyDescriptor descriptor() {
             return describe(Set.of(Channel.BLOWS, Channel.TORQUE), List.of(setting("blows", 1, 400, 12)), 64);
+        }
+    }
+
+    public static final class GrowsWhenArmed extends Exemplary.Factory {
+        @Override
+        protected ShutoffStrategy make() {
+            return new Exemplary() {
+                private float[] recent;
+
+                @Override
+                public void arm(Target target) {
+                    super.arm(target);
+                    if (recent == null) {
+                        recent = new float[1000];
+                    }
+                    recent[0] = 0;
+                }
+            };
         }
     }
 
