@@ -2,6 +2,7 @@ package org.shutoffbench.harness.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -58,19 +59,27 @@ final class ConformCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<Finding> findings = ConformanceSuite.examine(factory());
         PrintWriter out = spec.commandLine().getOut();
-        int failed = 0;
-        for (Finding finding : findings) {
-            out.printf("%-10s %-24s %s%n", word(finding.result()), finding.check(), finding.found());
+        List<Finding> failed = new ArrayList<>();
+        ConformanceSuite.examine(factory(), finding -> {
+            print(finding, out);
             if (finding.result() == Finding.Result.FAILED) {
-                failed++;
-                out.printf("%-10s %-24s remedy: %s%n", "", "", finding.remedy());
+                failed.add(finding);
             }
-        }
-        out.println(failed == 0 ? "The strategy keeps the contract." : failed + " checks failed.");
+        });
+        String checks = failed.size() == 1 ? " check failed." : " checks failed.";
+        out.println(failed.isEmpty() ? "The strategy keeps the contract." : failed.size() + checks);
         out.flush();
-        return failed == 0 ? 0 : Failure.FAILED;
+        return failed.isEmpty() ? 0 : Failure.FAILED;
+    }
+
+    /** At once, so that a check that never ends can be told from the last line. */
+    private static void print(Finding finding, PrintWriter out) {
+        out.printf("%-10s %-26s %s%n", word(finding.result()), finding.check(), finding.found());
+        if (finding.result() == Finding.Result.FAILED) {
+            out.printf("%-10s %-26s remedy: %s%n", "", "", finding.remedy());
+        }
+        out.flush();
     }
 
     private static String word(Finding.Result result) {

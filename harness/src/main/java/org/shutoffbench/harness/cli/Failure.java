@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import org.shutoffbench.harness.population.ImpossibleJointException;
 import org.shutoffbench.harness.record.FolderRefusedException;
+import org.shutoffbench.harness.run.BrokenStrategyException;
 import org.shutoffbench.harness.scenario.file.ScenarioException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -25,6 +26,7 @@ final class Failure implements IExecutionExceptionHandler {
         if (failure instanceof ScenarioException
                 || failure instanceof FolderRefusedException
                 || failure instanceof ImpossibleJointException
+                || failure instanceof BrokenStrategyException
                 || failure instanceof InputException) {
             err.println(failure.getMessage());
             return INPUT_ERROR;

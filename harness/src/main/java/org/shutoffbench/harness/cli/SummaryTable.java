@@ -71,7 +71,7 @@ final class SummaryTable {
                     .append(": ")
                     .append(faults)
                     .append(" tightenings ended by a fault, most often a strategy that threw or answered nothing;"
-                            + " conform says which.\n");
+                            + " conform, and trace on such a joint, say which.\n");
         }
     }
 

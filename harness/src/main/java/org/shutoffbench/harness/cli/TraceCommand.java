@@ -200,6 +200,11 @@ final class TraceCommand implements Callable<Integer> {
         StrategyTrace trace = new StrategyTrace(bench, index, this::newPlant, samples == null ? null : log);
         TighteningRecord record = trace.tighten(familyIndex, joint);
         blows = trace.blows();
+        if (trace.fault() != null) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println("ended by a fault: " + trace.fault());
+            err.flush();
+        }
         StrategyEntry entry = bench.scenario().strategies().get(index);
         return end(trace.endState(), trace.snugAngleRad())
                 + String.format(

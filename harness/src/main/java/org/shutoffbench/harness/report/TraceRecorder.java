@@ -6,11 +6,13 @@ import java.util.Locale;
 import java.util.function.Supplier;
 import org.shutoffbench.controller.ShutoffStrategy;
 import org.shutoffbench.controller.Target;
+import org.shutoffbench.controller.conformance.Thrown;
 import org.shutoffbench.harness.population.DrawnCase;
 import org.shutoffbench.harness.report.TraceContent.Estimate;
 import org.shutoffbench.harness.report.TraceContent.Point;
 import org.shutoffbench.harness.report.TraceContent.Value;
 import org.shutoffbench.harness.run.Bench;
+import org.shutoffbench.harness.run.BrokenStrategyException;
 import org.shutoffbench.harness.run.ClosedLoop;
 import org.shutoffbench.harness.run.TighteningRecord;
 import org.shutoffbench.harness.run.Trace;
@@ -47,11 +49,16 @@ public final class TraceRecorder {
         DrawnCase drawn = bench.population().draw(family, joint);
         TraceRecorder recorder = new TraceRecorder(drawn);
         List<String> names = bench.contestants().get(strategy).descriptor().estimates();
-        Watching watching = new Watching(recorder, names);
+        String name = bench.contestants().get(strategy).descriptor().name();
+        Watching watching = new Watching(recorder, name, names);
         ClosedLoop loop = bench.with(List.of(bench.contestants().get(strategy))).newLoop(plants);
         loop.watch(watching);
         TighteningRecord[] ended = new TighteningRecord[1];
         loop.run(drawn, bench.target(family), ended);
+        String fault = loop.fault(0);
+        if (fault != null && recorder.points.size() < 2) {
+            throw new BrokenStrategyException(name, fault + " at its first sample, so there is nothing to draw");
+        }
         StrategyEntry entry = bench.scenario().strategies().get(strategy);
         return recorder.content(
                 title(bench, family, joint) + ": " + entry.label() + " (" + entry.settings() + ")",
@@ -130,13 +137,15 @@ public final class TraceRecorder {
     private static final class Watching implements ClosedLoop.Witness {
 
         private final TraceRecorder recorder;
+        private final String strategyName;
         private final List<String> names;
         private final List<List<Value>> values = new ArrayList<>();
         private final float[] now;
         private int ticks;
 
-        Watching(TraceRecorder recorder, List<String> names) {
+        Watching(TraceRecorder recorder, String strategyName, List<String> names) {
             this.recorder = recorder;
+            this.strategyName = strategyName;
             this.names = names;
             this.now = new float[names.size()];
             names.forEach(name -> values.add(new ArrayList<>()));
@@ -148,11 +157,19 @@ public final class TraceRecorder {
                 return;
             }
             recorder.add(timeS, plant.nutAngleRad(timeS), plant.clampForceN(timeS));
-            int written = strategy.estimates(now);
-            for (int i = 0; i < written; i++) {
+            int written = written(strategy);
+            for (int i = 0; i < Math.min(written, now.length); i++) {
                 if (Float.isFinite(now[i])) {
                     values.get(i).add(new Value(timeS, now[i]));
                 }
+            }
+        }
+
+        private int written(ShutoffStrategy strategy) {
+            try {
+                return strategy.estimates(now);
+            } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError thrown) {
+                throw new BrokenStrategyException(strategyName, "estimates() threw " + Thrown.inWords(thrown));
             }
         }
 

@@ -9,6 +9,7 @@ import org.shutoffbench.controller.Command;
 import org.shutoffbench.controller.ShutoffStrategy;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.controller.Verdict;
+import org.shutoffbench.controller.conformance.Thrown;
 import org.shutoffbench.harness.population.DrawnCase;
 import org.shutoffbench.joint.JointLaw;
 import org.shutoffbench.plant.Plant;
@@ -50,6 +51,9 @@ public final class ClosedLoop {
 
     private final List<Contestant> contestants;
     private final ShutoffStrategy[] strategies;
+    /** How each strategy broke the contract in this run; null where it did not. */
+    private final @Nullable String[] faults;
+
     private final Listeners listeners;
     private final LoopTiming timing;
     private final OutcomeRule rule;
@@ -74,6 +78,7 @@ public final class ClosedLoop {
         this.contestants = List.copyOf(contestants);
         this.strategies = new ShutoffStrategy[contestants.size()];
         Arrays.setAll(strategies, s -> contestants.get(s).create(Map.of()));
+        this.faults = new String[contestants.size()];
         this.listeners = new Listeners(contestants);
         this.timing = timing;
         this.rule = rule;
@@ -99,7 +104,7 @@ public final class ClosedLoop {
             if (contestants.get(s).dependsOnOperator()) {
                 strategies[s] = contestants.get(s).create(drawn.operator());
             }
-            strategies[s].arm(target);
+            arm(s, target);
         }
         Lane first = lanes[0];
         first.clearMembers();
@@ -122,6 +127,20 @@ public final class ClosedLoop {
         lanesUsed = 1;
         for (int l = 0; l < lanesUsed; l++) {
             runLane(lanes[l], drawn, into);
+        }
+    }
+
+    /** How a strategy broke the contract in the last run, in words; null where it did not. */
+    public @Nullable String fault(int strategy) {
+        return faults[strategy];
+    }
+
+    private void arm(int s, Target target) {
+        faults[s] = null;
+        try {
+            strategies[s].arm(target);
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError brokenContract) {
+            faults[s] = "arm() threw " + Thrown.inWords(brokenContract);
         }
     }
 
@@ -170,10 +189,33 @@ public final class ClosedLoop {
         }
     }
 
+    /** Null from a strategy that could not be armed, threw, or answered nothing. */
     private @Nullable Command answer(int s) {
+        if (faults[s] != null) {
+            return null;
+        }
         try {
-            return strategies[s].onSample(listeners.frame(s));
-        } catch (RuntimeException brokenContract) {
+            Command command = strategies[s].onSample(listeners.frame(s));
+            if (command == null) {
+                faults[s] = "onSample() returned nothing";
+            }
+            return command;
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError brokenContract) {
+            faults[s] = "onSample() threw " + Thrown.inWords(brokenContract);
+            return null;
+        }
+    }
+
+    /** Null from a strategy that threw or answered nothing. */
+    private @Nullable Verdict claim(int s) {
+        try {
+            Verdict verdict = strategies[s].verdict();
+            if (verdict == null) {
+                faults[s] = "verdict() returned nothing";
+            }
+            return verdict;
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError brokenContract) {
+            faults[s] = "verdict() threw " + Thrown.inWords(brokenContract);
             return null;
         }
     }
@@ -234,7 +276,7 @@ public final class ClosedLoop {
             witness.onEnd(state);
         }
         JointLaw law = drawn.law();
-        Verdict verdict = reason == EndReason.SHUTOFF ? strategies[s].verdict() : Verdict.NOT_REACHED;
+        Verdict claimed = reason == EndReason.SHUTOFF ? claim(s) : Verdict.NOT_REACHED;
         return new TighteningRecord(
                 drawn.family(),
                 drawn.joint(),
@@ -243,8 +285,8 @@ public final class ClosedLoop {
                 drawn.repeat(),
                 drawn.tool(),
                 s,
-                reason,
-                verdict,
+                claimed == null ? EndReason.FAULT : reason,
+                claimed == null ? Verdict.NOT_REACHED : claimed,
                 rule.outcome(law, state),
                 state.clampForceN,
                 OutcomeRule.clampingTorqueNm(law, state),

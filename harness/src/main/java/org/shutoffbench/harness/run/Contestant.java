@@ -11,6 +11,7 @@ import org.shutoffbench.controller.Settings;
 import org.shutoffbench.controller.ShutoffStrategy;
 import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.conformance.Thrown;
 
 /**
  * A strategy as it enters the bench: its factory, the settings it got, and the channels it may listen to. Immutable; makes
@@ -28,7 +29,8 @@ public final class Contestant {
     /**
      * @param given settings by name in the unit that the strategy declares; the others keep their defaults
      * @param provision rate, and the channels that the tool has and this strategy may use
-     * @throws IllegalArgumentException where a setting is unknown or out of range, or a required channel is missing
+     * @throws IllegalArgumentException where a setting is unknown or out of range
+     * @throws BrokenStrategyException where the factory throws, or makes nothing
      */
     public Contestant(StrategyFactory factory, Map<String, Double> given, Provision provision) {
         this.factory = factory;
@@ -43,7 +45,7 @@ public final class Contestant {
                 .filter(s -> s.role() == Setting.Role.OPERATOR)
                 .map(Setting::name)
                 .collect(Collectors.toUnmodifiableSet());
-        factory.create(Settings.of(descriptor.settings(), given), provision);
+        made(given);
     }
 
     public StrategyDescriptor descriptor() {
@@ -53,6 +55,11 @@ public final class Contestant {
     /** Channels that the tool has and that the strategy declares. */
     public Set<Channel> listensTo() {
         return listensTo;
+    }
+
+    /** Whether its class came from a jar of the user's and not with this program. */
+    boolean isFromOutside() {
+        return factory.getClass().getClassLoader() != StrategyFactory.class.getClassLoader();
     }
 
     /** Whether some of its settings belong to the person at the tool and are drawn anew for every tightening. */
@@ -78,6 +85,22 @@ public final class Contestant {
                 values.put(name, value);
             }
         });
-        return factory.create(Settings.of(descriptor.settings(), values), provision);
+        return made(values);
+    }
+
+    private ShutoffStrategy made(Map<String, Double> values) {
+        Settings settings = Settings.of(descriptor.settings(), values);
+        ShutoffStrategy strategy;
+        try {
+            strategy = factory.create(settings, provision);
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError thrown) {
+            throw new BrokenStrategyException(
+                    descriptor.name(), "create() with " + settings.asMap() + " threw " + Thrown.inWords(thrown));
+        }
+        if (strategy == null) {
+            throw new BrokenStrategyException(
+                    descriptor.name(), "create() with " + settings.asMap() + " returned nothing");
+        }
+        return strategy;
     }
 }

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.shutoffbench.controller.Channel;
 import org.shutoffbench.controller.SensorFrame;
 import org.shutoffbench.sensor.Quantity;
@@ -22,7 +23,8 @@ import org.shutoffbench.sensor.SensorReading;
 
 /**
  * Frames for a group of strategies, one for each different set of channels: nobody sees a channel it did not declare or was
- * not given. This is the one place where joint-model and controllers meet in a tick.
+ * not given. A strategy from outside has a frame to itself, so that one that writes into it harms nobody else. This is the
+ * one place where joint-model and controllers meet in a tick.
  */
 final class Listeners {
 
@@ -33,6 +35,7 @@ final class Listeners {
 
     Listeners(List<Contestant> contestants) {
         List<Integer> masks = new ArrayList<>();
+        List<@Nullable Integer> sharedMasks = new ArrayList<>();
         frameOf = new int[contestants.size()];
         for (int s = 0; s < frameOf.length; s++) {
             int mask = 0;
@@ -41,10 +44,13 @@ final class Listeners {
                 mask |= quantity.bit();
                 quantities.add(quantity);
             }
-            if (!masks.contains(mask)) {
+            boolean alone = contestants.get(s).isFromOutside();
+            int shared = alone ? -1 : sharedMasks.indexOf(mask);
+            frameOf[s] = shared < 0 ? masks.size() : shared;
+            if (shared < 0) {
                 masks.add(mask);
+                sharedMasks.add(alone ? null : mask);
             }
-            frameOf[s] = masks.indexOf(mask);
         }
         maskOf = masks.stream().mapToInt(Integer::intValue).toArray();
         frames = new SensorFrame[maskOf.length];

@@ -15,6 +15,7 @@ import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.controller.StrategyFactory;
+import org.shutoffbench.controller.conformance.Thrown;
 import org.shutoffbench.controller.strategy.Strategies;
 import org.shutoffbench.harness.scenario.StrategyDirectory;
 import org.shutoffbench.harness.scenario.StrategyEntry;
@@ -42,8 +43,8 @@ public final class StrategyCatalogue implements StrategyDirectory {
         StrategyDescriptor descriptor;
         try {
             descriptor = factory.descriptor();
-        } catch (RuntimeException | LinkageError broken) {
-            throw new IllegalArgumentException(className + ": descriptor() threw " + broken, broken);
+        } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError broken) {
+            throw new IllegalArgumentException(className + ": descriptor() threw " + Thrown.inWords(broken), broken);
         }
         if (descriptor == null) {
             throw new IllegalArgumentException(className + ": descriptor() returned nothing");
@@ -84,27 +85,41 @@ public final class StrategyCatalogue implements StrategyDirectory {
             // stays open: classes are loaded from it for as long as the strategy is used
             @SuppressWarnings("resource")
             ClassLoader loader = new URLClassLoader(path, StrategyFactory.class.getClassLoader());
-            Object made = Class.forName(className, true, loader)
-                    .getDeclaredConstructor()
-                    .newInstance();
-            if (made instanceof StrategyFactory factory) {
-                return factory;
+            Class<?> type = Class.forName(className, true, loader);
+            if (!StrategyFactory.class.isAssignableFrom(type)) {
+                throw new IllegalArgumentException(className + " is no factory; name the class that implements "
+                        + StrategyFactory.class.getName());
             }
-            throw new IllegalArgumentException(className + " is no " + StrategyFactory.class.getName());
+            return (StrategyFactory) type.getDeclaredConstructor().newInstance();
         } catch (ClassNotFoundException missing) {
             throw new IllegalArgumentException(
                     "the jar " + jar + " has no class " + className + "; its classes are " + classes(jar), missing);
-        } catch (NoSuchMethodException | IllegalAccessException hidden) {
+        } catch (NoSuchMethodException | IllegalAccessException | InstantiationException hidden) {
             throw new IllegalArgumentException(
-                    className + " must be public and have a public constructor without parameters", hidden);
+                    className + " must be public, not abstract, and have a public constructor without parameters",
+                    hidden);
         } catch (InvocationTargetException thrown) {
             throw new IllegalArgumentException(
-                    "the constructor of " + className + " threw " + thrown.getCause(), thrown);
-        } catch (ReflectiveOperationException | LinkageError broken) {
+                    "the constructor of " + className + " threw " + Thrown.inWords(cause(thrown)), thrown);
+        } catch (UnsupportedClassVersionError newer) {
+            throw new IllegalArgumentException(
+                    className + " is compiled for a newer Java than the "
+                            + Runtime.version().feature() + " that runs here; compile it with --release "
+                            + Runtime.version().feature(),
+                    newer);
+        } catch (ExceptionInInitializerError thrown) {
+            throw new IllegalArgumentException(
+                    "a static field of " + className + " threw " + Thrown.inWords(cause(thrown)), thrown);
+        } catch (LinkageError broken) {
             throw new IllegalArgumentException(className + " cannot be loaded: " + broken, broken);
         } catch (MalformedURLException odd) {
             throw new IllegalArgumentException("the jar " + jar + " cannot be read", odd);
         }
+    }
+
+    private static Throwable cause(Throwable wrapper) {
+        Throwable cause = wrapper.getCause();
+        return cause == null ? wrapper : cause;
     }
 
     /** Names of the first classes of a jar, those inside others left out. */

@@ -20,6 +20,7 @@ public final class StrategyTrace {
     private final List<Trace.Blow> blows = new ArrayList<>();
     private final PlantState end = new PlantState();
     private double snugAngleRad;
+    private @Nullable String fault;
 
     /**
      * @param strategy index in the scenario
@@ -62,7 +63,13 @@ public final class StrategyTrace {
         });
         TighteningRecord[] records = new TighteningRecord[1];
         loop.run(drawn, bench.target(family), records);
+        fault = loop.fault(0);
         return records[0];
+    }
+
+    /** How the strategy broke the contract, in words; null where it did not. */
+    public @Nullable String fault() {
+        return fault;
     }
 
     /** All blows, run-on included. */

@@ -32,13 +32,18 @@ record SettingUnit(String written, @Nullable Dimension dimension) {
      */
     double parse(String text) {
         String number = text.endsWith(written) ? text.substring(0, text.length() - written.length()) : text;
-        if (!written.equals("1") && !number.equals(text)) {
+        boolean isOwnUnit = !number.equals(text) && !Character.isLetter(lastOf(number)); // "5 ms" does not end in "s"
+        if (!written.equals("1") && isOwnUnit) {
             return Quantity.parse(number, Dimension.PURE).si();
         }
         if (dimension == null) {
             throw new IllegalArgumentException("write a number and the unit " + written);
         }
         return fromSi(Quantity.parse(text, dimension).si());
+    }
+
+    private static char lastOf(String text) {
+        return text.isEmpty() ? ' ' : text.charAt(text.length() - 1);
     }
 
     /** Text that parses to exactly the same value. */

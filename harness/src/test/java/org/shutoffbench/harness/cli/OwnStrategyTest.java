@@ -15,6 +15,8 @@ import javax.tools.ToolProvider;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The way of docs/write-a-strategy.md: the example project, built by the JDK's compiler, through every command. */
 class OwnStrategyTest {
@@ -149,13 +151,167 @@ class OwnStrategyTest {
         assertThat(refused("{class: " + FACTORY + ", jar: short-step.jar}"))
                 .contains("strategies[0].jar", "build the jar or correct its path");
         assertThat(refused("{class: shortsteps.ShortSteps, jar: short-steps.jar}"))
-                .contains("public constructor without parameters");
+                .contains("shortsteps.ShortSteps is no factory", "name the class that implements");
         assertThat(refused("{class: broken.NeedsMore, jar: broken.jar}"))
                 .contains("public constructor without parameters");
         assertThat(refused("{class: broken.Throwing, jar: broken.jar}"))
                 .contains("the constructor of broken.Throwing threw java.lang.IllegalStateException: no licence");
+        does(
+                "check",
+                Files.writeString(
+                        project.resolve("units.yaml"),
+                        "based on: joints.yaml\nname: units\nstrategies: [{name: elapsed time, settings: {drive time: 400 ms}}]\n"));
         assertThat(refused("{class: " + FACTORY + ", jar: short-steps.jar, settings: {shortest stp: 4 deg}}"))
                 .contains("did you mean \"shortest step\"");
+    }
+
+    /** A jar with one factory, {@code odd.Odd}, whose strategy brakes at the tenth sample but for one odd method. */
+    private Path odd(String create, String body) throws IOException {
+        Path sources = Files.createDirectories(temporary.resolve("odd/odd"));
+        Files.writeString(sources.resolve("Odd.java"), """
+                package odd;
+                import java.util.List;
+                import java.util.Set;
+                import org.shutoffbench.controller.*;
+                public class Odd implements StrategyFactory {
+                    @Override public StrategyDescriptor descriptor() {
+                        return new StrategyDescriptor(
+                                "odd", "odd", Set.of(Channel.BLOWS), Set.of(), List.of(), List.of("x"), 4);
+                    }
+                    @Override public ShutoffStrategy create(Settings settings, Provision provision) { %s }
+                    static class Brakes implements ShutoffStrategy {
+                        int ticks;
+                        @Override public void arm(Target target) { ticks = 0; }
+                        @Override public Command onSample(SensorFrame frame) {
+                            return ++ticks >= 10 ? Command.BRAKE : Command.FULL;
+                        }
+                        @Override public Verdict verdict() { return Verdict.NOT_REACHED; }
+                        @Override public int estimates(float[] into) { into[0] = 1; return 1; }
+                    }
+                    static final class Strategy extends Brakes {
+                        %s
+                    }
+                }
+                """.formatted(create, body));
+        pack(compiled(temporary.resolve("odd")), project.resolve("odd.jar"));
+        return Files.writeString(
+                project.resolve("odd.yaml"),
+                "based on: joints.yaml\nname: odd\nstrategies: [{class: odd.Odd, jar: odd.jar}]\n");
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            @Override public void arm(Target t) { throw new ArithmeticException(); }         | arm() threw
+            @Override public Command onSample(SensorFrame f) { throw new AssertionError(); } | onSample() threw
+            @Override public Command onSample(SensorFrame f) { return null; }                | onSample() returned nothing
+            @Override public Verdict verdict() { throw new StackOverflowError(); }           | verdict() threw
+            @Override public Verdict verdict() { return null; }                              | verdict() returned nothing
+            """)
+    void aStrategyThatBreaksOffIsCountedAfterTheRunAndExplainedByATrace(String method, String fault)
+            throws IOException {
+        Path scenario = odd("return new Strategy();", method);
+        does("run", scenario, "--joints", 2, "--out", temporary.resolve("odd-run"));
+        assertThat(command.out()).contains("odd (given): 8 tightenings ended by a fault", "conform", "trace");
+        does("trace", scenario, "--joint", 0, "--out", temporary.resolve("odd.csv"));
+        assertThat(command.out()).contains("end_reason=fault, verdict=NOT_REACHED");
+        assertThat(command.err()).contains("ended by a fault: " + fault);
+        if (fault.endsWith("threw")) {
+            assertThat(command.err()).contains("(Odd.java:");
+        }
+    }
+
+    @Test
+    void oneThatWritesIntoItsFrameHarmsNoOtherStrategy() throws IOException {
+        odd("return new Strategy();", """
+            @Override public Command onSample(SensorFrame frame) { frame.blows = 1; return Command.FULL; }
+            """);
+        Path beside = Files.writeString(project.resolve("beside.yaml"), """
+                based on: joints.yaml
+                name: own strategy
+                strategies:
+                  - {class: odd.Odd, jar: odd.jar}
+                  - blow count
+                """);
+        Path alone = Files.writeString(
+                project.resolve("alone.yaml"), "based on: joints.yaml\nname: own strategy\nstrategies: [blow count]\n");
+        does("run", beside, "--joints", 3, "--out", temporary.resolve("beside"));
+        does("run", alone, "--joints", 3, "--out", temporary.resolve("alone"));
+        assertThat(blowCounts("beside")).isNotEmpty().isEqualTo(blowCounts("alone"));
+    }
+
+    /** A run's rows of the blow count. */
+    private List<String> blowCounts(String run) throws IOException {
+        return Files.readAllLines(temporary.resolve(run).resolve("outcomes.csv")).stream()
+                .filter(row -> row.contains("blow count"))
+                .toList();
+    }
+
+    @Test
+    void whatMakesNoStrategyIsRefusedBeforeAnythingIsWritten() throws IOException {
+        for (String create : List.of("return null;", "throw new StackOverflowError();")) {
+            Path scenario = odd(create, "");
+            Path out = temporary.resolve("none");
+            assertThat(command.run("run", scenario, "--out", out)).isEqualTo(2);
+            assertThat(out).doesNotExist();
+            assertThat(command.err()).contains("the strategy \"odd\" breaks the contract: create() with {}", "conform");
+        }
+    }
+
+    @Test
+    void aPictureNamesTheEstimatesThatThrewAndWhatLeftNothingToDraw() throws IOException {
+        Path picture = temporary.resolve("odd.svg");
+        Path scenario = odd(
+                "return new Strategy();",
+                "@Override public int estimates(float[] into) { throw new IllegalStateException(\"unknown\"); }");
+        Object[] trace = {"trace", scenario, "--joint", 0, "--out", temporary.resolve("odd.csv"), "--picture", picture};
+        assertThat(command.run(trace)).isEqualTo(2);
+        assertThat(command.err()).contains("estimates() threw java.lang.IllegalStateException: unknown (Odd.java:");
+        odd("return new Strategy();", "@Override public Command onSample(SensorFrame frame) { return null; }");
+        assertThat(command.run(trace)).isEqualTo(2);
+        assertThat(command.err()).contains("onSample() returned nothing at its first sample", "nothing to draw");
+        assertThat(picture).doesNotExist();
+    }
+
+    @Test
+    void aClassThatCannotBeAFactorySaysWhy() throws IOException {
+        odd("return new Strategy();", "");
+        assertThat(refused("{class: odd.Odd$Brakes, jar: odd.jar}")).contains("is no factory");
+        Path sources = Files.createDirectories(temporary.resolve("odd/odd"));
+        Files.writeString(sources.resolve("Half.java"), """
+                package odd;
+                public abstract class Half extends Odd { }
+                """);
+        Files.writeString(sources.resolve("Early.java"), """
+                package odd;
+                public class Early extends Odd { static final int LIMIT = Integer.parseInt("x"); }
+                """);
+        Files.writeString(sources.resolve("Nameless.java"), """
+                package odd;
+                import java.util.List;
+                import java.util.Set;
+                import org.shutoffbench.controller.StrategyDescriptor;
+                public class Nameless extends Odd {
+                    @Override public StrategyDescriptor descriptor() {
+                        return new StrategyDescriptor(" ", "odd", Set.of(), Set.of(), List.of(), List.of(), 4);
+                    }
+                }
+                """);
+        pack(compiled(temporary.resolve("odd")), project.resolve("odd.jar"));
+        assertThat(refused("{class: odd.Half, jar: odd.jar}")).contains("not abstract");
+        assertThat(refused("{class: odd.Early, jar: odd.jar}"))
+                .contains("a static field of odd.Early threw java.lang.NumberFormatException", "(Early.java:2)");
+        assertThat(refused("{class: odd.Nameless, jar: odd.jar}")).contains("the descriptor has no name");
+    }
+
+    @Test
+    void aClassForANewerJavaIsRefusedWithTheOptionThatHelps() throws IOException {
+        Path odd = temporary.resolve("classes/odd/Odd.class");
+        odd("return new Strategy();", "");
+        byte[] newer = Files.readAllBytes(odd);
+        newer[7] = (byte) (newer[7] + 40); // the class file's major version
+        Files.write(odd, newer);
+        pack(temporary.resolve("classes"), project.resolve("odd.jar"));
+        assertThat(refused("{class: odd.Odd, jar: odd.jar}")).contains("newer Java", "compile it with --release");
     }
 
     @Test

@@ -87,6 +87,14 @@ class StrategyKeysTest {
     }
 
     @Test
+    void aUnitThatEndsInTheStrategysOwnIsAnother() {
+        StrategyEntry entry = scenario("strategies: [{name: turner, settings: {start torque: 0.02 kN*m}}]\n")
+                .strategies()
+                .get(0);
+        assertThat(entry.values().get("start torque")).isEqualTo(20, within(1e-12));
+    }
+
+    @Test
     void aPlainNameRunsOnceWithEveryTable() {
         Scenario scenario = scenario("""
                 settings:
