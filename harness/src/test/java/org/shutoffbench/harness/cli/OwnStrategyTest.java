@@ -221,6 +221,16 @@ class OwnStrategyTest {
     }
 
     @Test
+    void tuningAStrategyThatBreaksOffSaysSo() throws IOException {
+        Path scenario = odd(
+                "return new Strategy();",
+                "@Override public Command onSample(SensorFrame f) { throw new IllegalStateException(); }");
+        does("tune", scenario, "--settings", "all", "--out", temporary.resolve("odd-all.yaml"));
+        // 200 joints of each of four families to tune on, as many to validate
+        assertThat(command.out()).contains("1600 tightenings ended by a fault", "conform");
+    }
+
+    @Test
     void oneThatWritesIntoItsFrameHarmsNoOtherStrategy() throws IOException {
         odd("return new Strategy();", """
             @Override public Command onSample(SensorFrame frame) { frame.blows = 1; return Command.FULL; }

@@ -137,9 +137,17 @@ public final class Tuning {
         Score fresh = trials(entry, factory, VALIDATION_SEED_OFFSET)
                 .run(List.of(best.settings()))
                 .get(0);
-        String summary = evaluations + " evaluations; " + new TuningNote(tally(best.score()), tally(fresh)).words();
+        String summary = evaluations + " evaluations; " + new TuningNote(tally(best.score()), tally(fresh)).words()
+                + faults(best.score().faults() + fresh.faults());
         log.accept(entry.label() + ": " + best.settings() + "; " + summary);
         return new Result(written(descriptor, best.settings()), summary);
+    }
+
+    /** A tightening that ends by a fault counts as not in the window; whoever wrote the strategy should hear of it. */
+    private static String faults(long tightenings) {
+        return tightenings == 0
+                ? ""
+                : "; " + tightenings + " tightenings ended by a fault of the strategy: conform says which";
     }
 
     private static TuningNote.Tally tally(Score score) {

@@ -16,7 +16,7 @@ class SettingsSearchTest {
 
     /** 100 joints, of which fewer are in the window the farther a setting is from its best value. */
     private static Score score(double distance) {
-        return new Score(100, Math.max(0, 100 - Math.round(100 * distance)), 100 * distance * distance, 0, 0);
+        return new Score(100, Math.max(0, 100 - Math.round(100 * distance)), 100 * distance * distance, 0, 0, 0);
     }
 
     private static Score byAngle(Map<String, Double> settings) {
@@ -81,8 +81,8 @@ class SettingsSearchTest {
 
     @Test
     void moreJointsInTheWindowBeatLessScatterAndLessScatterBreaksTies() {
-        assertThat(new Score(100, 51, 90, 0, 0).loss()).isLessThan(new Score(100, 50, 1, 0, 0).loss());
-        assertThat(new Score(100, 50, 1, 0, 0).loss()).isLessThan(new Score(100, 50, 2, 0, 0).loss());
+        assertThat(new Score(100, 51, 90, 0, 0, 0).loss()).isLessThan(new Score(100, 50, 1, 0, 0, 0).loss());
+        assertThat(new Score(100, 50, 1, 0, 0, 0).loss()).isLessThan(new Score(100, 50, 2, 0, 0, 0).loss());
     }
 
     @Test
@@ -97,7 +97,8 @@ class SettingsSearchTest {
                                 900,
                                 1,
                                 Math.round(900 * Math.min(1, 0.5 + s.get("share"))),
-                                Math.round(90 * s.get("share"))))
+                                Math.round(90 * s.get("share")),
+                                0))
                         .toList());
         Candidate best = search.fewestSilentMisses(100, 0.985);
         assertThat(best.score().reachedInWindow()).isGreaterThanOrEqualTo(887);
@@ -110,7 +111,7 @@ class SettingsSearchTest {
                 List.of(SHARE),
                 Map.of(),
                 batch -> batch.stream()
-                        .map(s -> new Score(1000, 900, 1, Math.round(500 * s.get("share")), 0))
+                        .map(s -> new Score(1000, 900, 1, Math.round(500 * s.get("share")), 0, 0))
                         .toList());
         assertThat(search.fewestSilentMisses(50, 0.985).settings()).containsEntry("share", 1.0);
     }
