@@ -100,8 +100,8 @@ final class MethodSection {
 
     private String motion() {
         long run = summary.cells().stream().mapToLong(CellSummary::run).sum();
-        return "from event to event, exact between them; on " + Printed.countOf(summary.guarded(), run)
-                + " tightenings events could not be brought in order and were stepped over (guard_steps in outcomes.csv)";
+        return "from event to event, exact between them; " + Printed.countOf(summary.guarded(), run)
+                + " tightenings had events that could not be brought in order and were stepped over (guard_steps in outcomes.csv)";
     }
 
     private String settings() {
