@@ -27,7 +27,7 @@ class SolverAgreementTest {
 
     private enum Result {
         AGREES,
-        AGREES_BUT_FOR_BOUNCES,
+        AGREES_BUT_FOR_GRAZES,
         AGREES_BUT_FOR_THE_REFERENCES_GUARD,
         UNSTEADY,
         DIFFERS
@@ -40,7 +40,7 @@ class SolverAgreementTest {
                 .boxed()
                 .collect(Collectors.groupingBy(SolverAgreementTest::compare));
         assertThat(seeds.getOrDefault(Result.DIFFERS, List.of()))
-                .as("seeds that differ in clamp force or blows; all: %s", counts(seeds))
+                .as("seeds that differ in clamp force, blows or bounces; all: %s", counts(seeds))
                 .isEmpty();
         assertThat(count(seeds, Result.UNSTEADY))
                 .as("unsteady runs: %s", counts(seeds))
@@ -48,10 +48,20 @@ class SolverAgreementTest {
         assertThat(count(seeds, Result.AGREES_BUT_FOR_THE_REFERENCES_GUARD))
                 .as("runs in which the reference's guard stepped on: %s", counts(seeds))
                 .isLessThanOrEqualTo(3 * JOINTS / 1000);
-        // contacts that graze (penetration under 1e-7 rad) may be seen by one and not by the other
-        assertThat(count(seeds, Result.AGREES_BUT_FOR_BOUNCES))
-                .as("runs with another number of bounces: %s", counts(seeds))
+        // lugs that touch or part by less than 1e-7 rad may be seen to do so by one and not by the other
+        assertThat(count(seeds, Result.AGREES_BUT_FOR_GRAZES))
+                .as("runs with another number of grazing bounces: %s", counts(seeds))
                 .isLessThanOrEqualTo(JOINTS / 1000);
+    }
+
+    /** The one joint of 3,000 that was found with another number of bounces: the lugs part by 6e-8 rad. */
+    @Test
+    void aBounceThatOnlyOneSolverSeesGrazes() {
+        assertThat(compare(1712)).isEqualTo(Result.AGREES_BUT_FOR_GRAZES);
+    }
+
+    private static int grazes(Tightening tightening) {
+        return Math.max(tightening.grazes(new FastPlant()), tightening.grazes(new ReferencePlant()));
     }
 
     private static Result compare(long seed) {
@@ -62,9 +72,11 @@ class SolverAgreementTest {
         if (Math.abs(fast.clampForceN() - reference.clampForceN()) <= allowed
                 && fast.blows() == reference.blows()
                 && fast.guardSteps() == 0) {
-            return fast.bouncesAtStop() != reference.bouncesAtStop()
-                    ? Result.AGREES_BUT_FOR_BOUNCES
-                    : reference.guardSteps() > 0 ? Result.AGREES_BUT_FOR_THE_REFERENCES_GUARD : Result.AGREES;
+            int bounces = Math.abs(fast.bouncesAtStop() - reference.bouncesAtStop());
+            if (bounces > 0) {
+                return bounces <= grazes(tightening) ? Result.AGREES_BUT_FOR_GRAZES : Result.DIFFERS;
+            }
+            return reference.guardSteps() > 0 ? Result.AGREES_BUT_FOR_THE_REFERENCES_GUARD : Result.AGREES;
         }
         Tightening.End coarser = tightening.run(new ReferencePlant(10 * ReferencePlant.TOLERANCE));
         boolean moves = Math.abs(coarser.clampForceN() - reference.clampForceN()) > 0.01 * allowed

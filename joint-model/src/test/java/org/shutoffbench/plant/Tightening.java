@@ -33,6 +33,9 @@ record Tightening(JointLaw joint, ImpactTool tool, double supply, double level, 
     }
 
     private static final double LIMIT_S = 3;
+    private static final double GRAZING_RAD = 1e-7;
+    /** Instants of a step at which the lugs are looked at. */
+    private static final int LOOKS = 16;
 
     static Tightening draw(long seed, Reach reach) {
         SplittableRandom random = new SplittableRandom(seed);
@@ -150,6 +153,37 @@ record Tightening(JointLaw joint, ImpactTool tool, double supply, double level, 
         run.untilBlow(40, LIMIT_S);
         plant.command(stop, 0);
         return run.runOn();
+    }
+
+    /** Bounces before the stop before which the lugs hardly touched or hardly parted: less than {@link #GRAZING_RAD}. */
+    int grazes(Plant plant) {
+        start(plant);
+        double lugPitch = 2 * Math.PI / tool.hammer().lugsPerTurn();
+        int grazes = 0;
+        int bounces = 0;
+        double pressedRad = 0;
+        double apartRad = 0;
+        while (plant.state().blows < 40 && !plant.state().fractured && plant.plan() < LIMIT_S) {
+            double from = plant.state().timeS;
+            double step = (plant.plan() - from) / LOOKS;
+            for (int look = 0; look <= LOOKS; look++) {
+                double t = Math.min(from + look * step, plant.plan());
+                double gap = plant.hammerAngleRad(t) - plant.anvilAngleRad(t) - lugPitch * plant.state().lugsPassed;
+                pressedRad = Math.max(pressedRad, gap);
+                apartRad = Math.max(apartRad, -gap);
+            }
+            int touches = plant.state().blows + plant.state().bounces;
+            plant.commit();
+            if (plant.state().bounces != bounces) {
+                grazes += Math.min(pressedRad, apartRad) < GRAZING_RAD ? 1 : 0;
+                bounces = plant.state().bounces;
+            }
+            if (plant.state().blows + plant.state().bounces != touches) {
+                pressedRad = 0;
+                apartRad = 0;
+            }
+        }
+        return grazes;
     }
 
     /** The same with the books kept. */
