@@ -22,7 +22,13 @@ final class MadeUpTightening implements Recording {
     private final float rateNmPerRad;
     private final float prevailingNm;
 
-    private MadeUpTightening(String title, float seconds, float snugRad, float rateNmPerRad, float prevailingNm) {
+    /**
+     * @param seconds length of the recording
+     * @param snugRad anvil angle at which the joint closes
+     * @param rateNmPerRad torque per angle from there
+     * @param prevailingNm torque of the locking element over the last 6 rad before
+     */
+    MadeUpTightening(String title, float seconds, float snugRad, float rateNmPerRad, float prevailingNm) {
         this.title = title;
         this.samples = new SensorFrame[Math.round(seconds * Subject.RATE_HZ)];
         this.snugRad = snugRad;
