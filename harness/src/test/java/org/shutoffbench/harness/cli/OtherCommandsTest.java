@@ -61,8 +61,8 @@ class OtherCommandsTest {
                         "blow count",
                         "cannot be read",
                         "has no class odd.Strategy",
-                        "is no org.shutoffbench",
-                        "constructor")
+                        "java.lang.Object is no factory",
+                        "java.lang.Integer is no factory")
                 .doesNotContain("\tat ");
     }
 
