@@ -70,8 +70,7 @@ final class CalibrateCommand implements Callable<Integer> {
         Nominal nominal = nominal();
         Calibration calibration = Calibration.of(nominal.tool(), joints);
         CalibrationCheck check = CalibrationCheck.of(nominal.tool(), calibration, joints, joints);
-        TextFile.write(
-                out, CalibrationFile.text(nominal.name(), joints, CalibrationFile.strategies(), calibration, check));
+        TextFile.write(out, CalibrationFile.text(nominal.name(), joints, calibration, check));
         PrintWriter console = spec.commandLine().getOut();
         console.printf(
                 "On %d fresh joints, root mean square over %d blows: blow energy off by %.2f %%, transmission by %.2f %%"

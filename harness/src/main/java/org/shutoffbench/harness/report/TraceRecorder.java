@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import org.shutoffbench.controller.ShutoffStrategy;
+import org.shutoffbench.controller.StrategyDescriptor;
 import org.shutoffbench.controller.Target;
 import org.shutoffbench.controller.conformance.Thrown;
 import org.shutoffbench.harness.population.DrawnCase;
@@ -48,16 +49,16 @@ public final class TraceRecorder {
             Bench bench, int strategy, int family, int joint, Supplier<? extends Plant> plants) {
         DrawnCase drawn = bench.population().draw(family, joint);
         TraceRecorder recorder = new TraceRecorder(drawn);
-        List<String> names = bench.contestants().get(strategy).descriptor().estimates();
-        String name = bench.contestants().get(strategy).descriptor().name();
-        Watching watching = new Watching(recorder, name, names);
+        StrategyDescriptor descriptor = bench.contestants().get(strategy).descriptor();
+        Watching watching = new Watching(recorder, descriptor);
         ClosedLoop loop = bench.with(List.of(bench.contestants().get(strategy))).newLoop(plants);
         loop.watch(watching);
         TighteningRecord[] ended = new TighteningRecord[1];
         loop.run(drawn, bench.target(family), ended);
         String fault = loop.fault(0);
         if (fault != null && recorder.points.size() < 2) {
-            throw new BrokenStrategyException(name, fault + " at its first sample, so there is nothing to draw");
+            throw new BrokenStrategyException(
+                    descriptor.name(), fault + " at its first sample, so there is nothing to draw");
         }
         StrategyEntry entry = bench.scenario().strategies().get(strategy);
         return recorder.content(
@@ -137,18 +138,16 @@ public final class TraceRecorder {
     private static final class Watching implements ClosedLoop.Witness {
 
         private final TraceRecorder recorder;
-        private final String strategyName;
-        private final List<String> names;
+        private final StrategyDescriptor descriptor;
         private final List<List<Value>> values = new ArrayList<>();
         private final float[] now;
         private int ticks;
 
-        Watching(TraceRecorder recorder, String strategyName, List<String> names) {
+        Watching(TraceRecorder recorder, StrategyDescriptor descriptor) {
             this.recorder = recorder;
-            this.strategyName = strategyName;
-            this.names = names;
-            this.now = new float[names.size()];
-            names.forEach(name -> values.add(new ArrayList<>()));
+            this.descriptor = descriptor;
+            this.now = new float[descriptor.estimates().size()];
+            descriptor.estimates().forEach(name -> values.add(new ArrayList<>()));
         }
 
         @Override
@@ -169,7 +168,7 @@ public final class TraceRecorder {
             try {
                 return strategy.estimates(now);
             } catch (RuntimeException | AssertionError | LinkageError | StackOverflowError thrown) {
-                throw new BrokenStrategyException(strategyName, "estimates() threw " + Thrown.inWords(thrown));
+                throw new BrokenStrategyException(descriptor.name(), "estimates() threw " + Thrown.inWords(thrown));
             }
         }
 
@@ -192,8 +191,8 @@ public final class TraceRecorder {
 
         List<Estimate> estimates() {
             List<Estimate> estimates = new ArrayList<>();
-            for (int i = 0; i < names.size(); i++) {
-                estimates.add(new Estimate(names.get(i), values.get(i)));
+            for (int i = 0; i < values.size(); i++) {
+                estimates.add(new Estimate(descriptor.estimates().get(i), values.get(i)));
             }
             return estimates;
         }

@@ -23,7 +23,7 @@ public final class CalibrationFile {
     private CalibrationFile() {}
 
     /** Our strategies but learned regression, which learns a tool by training: its energies are a mere scale. */
-    public static List<StrategyDescriptor> strategies() {
+    static List<StrategyDescriptor> strategies() {
         return Strategies.byName().values().stream()
                 .map(StrategyFactory::descriptor)
                 .filter(strategy -> !strategy.name().equals(LEARNED_BY_TRAINING))
@@ -35,15 +35,9 @@ public final class CalibrationFile {
      *
      * @param tool name of the tool
      * @param joints on which it was struck
-     * @param strategies those that may have settings to learn from a tool; one that has none is left out
      * @throws IllegalArgumentException for a value outside the range of its setting
      */
-    public static String text(
-            String tool,
-            int joints,
-            List<StrategyDescriptor> strategies,
-            Calibration calibration,
-            CalibrationCheck check) {
+    public static String text(String tool, int joints, Calibration calibration, CalibrationCheck check) {
         Map<String, String> made = new LinkedHashMap<>();
         made.put("by", "calibrate");
         made.put("tool", tool);
@@ -53,7 +47,7 @@ public final class CalibrationFile {
         made.put("transmission off by", percent(check.transmissionError()));
         made.put("transmission below 15 N*m off by", percent(check.lowTorqueTransmissionError()));
         Map<String, Object> learned = new LinkedHashMap<>();
-        for (StrategyDescriptor strategy : strategies) {
+        for (StrategyDescriptor strategy : strategies()) {
             Map<String, String> written = written(strategy, calibration);
             if (!written.isEmpty()) {
                 learned.put(strategy.name(), written);

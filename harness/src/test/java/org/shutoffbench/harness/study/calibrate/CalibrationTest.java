@@ -13,8 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.shutoffbench.controller.Setting;
-import org.shutoffbench.controller.StrategyDescriptor;
-import org.shutoffbench.controller.strategy.adaptive.AdaptiveEstimation;
 import org.shutoffbench.controller.strategy.adaptive.ToolSettings;
 import org.shutoffbench.tool.ImpactTool;
 import org.shutoffbench.tool.ReferenceTools;
@@ -26,8 +24,6 @@ class CalibrationTest {
     private static final int FRESH = 60;
     /** Points of the sequence that no calibration comes near. */
     private static final int FAR = 5000;
-
-    private static final StrategyDescriptor STRATEGY = new AdaptiveEstimation().descriptor();
 
     private static ImpactTool tool(String name) {
         return name.equals("light") ? ReferenceTools.LIGHT : ReferenceTools.HEAVY;
@@ -114,6 +110,6 @@ class CalibrationTest {
     }
 
     private static String text(String name, Calibration calibration) {
-        return CalibrationFile.text(name, 30, List.of(STRATEGY), calibration, new CalibrationCheck(1, 1, 0, 0, 0));
+        return CalibrationFile.text(name, 30, calibration, new CalibrationCheck(1, 1, 0, 0, 0));
     }
 }

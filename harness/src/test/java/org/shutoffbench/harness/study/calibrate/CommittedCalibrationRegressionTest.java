@@ -26,7 +26,7 @@ class CommittedCalibrationRegressionTest {
         ImpactTool tool = name.equals("light") ? ReferenceTools.LIGHT : ReferenceTools.HEAVY;
         Calibration calibration = Calibration.of(tool, JOINTS);
         CalibrationCheck check = CalibrationCheck.of(tool, calibration, JOINTS, JOINTS);
-        String written = CalibrationFile.text(name, JOINTS, CalibrationFile.strategies(), calibration, check);
+        String written = CalibrationFile.text(name, JOINTS, calibration, check);
         assertThat(Files.readString(Path.of("../docs/examples/calibration", name + ".json")))
                 .isEqualTo(written);
     }
